@@ -1,0 +1,17 @@
+package railtrim.job;
+
+/** Where facts are kept in order: on disk ({@link Journal}) or in memory ({@link MemoryLog}). */
+public interface Log {
+    Job job();
+
+    /** Kept for good when this returns. @throws JournalProblem where it could not be kept; then nothing changed */
+    Entry append(Fact fact);
+
+    /** Milliseconds of the monotonic clock since this session began. */
+    long ticks();
+
+    /** Number of this session, as it goes into {@link Entry#session()}. */
+    int session();
+
+    boolean readOnly();
+}

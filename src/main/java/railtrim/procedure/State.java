@@ -1,0 +1,72 @@
+package railtrim.procedure;
+
+import java.util.List;
+import java.util.Optional;
+import railtrim.job.Job;
+import railtrim.quantity.Message;
+
+/**
+ * Where the job stands; computed from its facts, never stored.
+ *
+ * @param current the step to work on now; the last step when all is done
+ * @param card something that stands before everything else
+ * @param complete every step done, nothing stale
+ */
+public record State(
+        Job job,
+        Figures figures,
+        List<StepState> steps,
+        StepState current,
+        Optional<Card> card,
+        Power power,
+        boolean complete) {
+
+    /** What the board's power is believed to be. */
+    public enum Power {
+        OFF,
+        ON,
+        UNKNOWN
+    }
+
+    public enum Status {
+        DONE,
+        /** Done once, but something it rests on changed. */
+        STALE,
+        CURRENT,
+        LOCKED,
+        SKIPPED,
+        NOT_NEEDED
+    }
+
+    /**
+     * @param open cautions not yet acknowledged, in order; fields are locked until this is empty
+     * @param missing ids of fields not yet answered
+     * @param entries the facts that count for this step now, in order
+     */
+    public record StepState(
+            Step step,
+            Status status,
+            List<String> open,
+            List<String> missing,
+            List<Step.Finding> findings,
+            List<railtrim.job.Entry> entries) {}
+
+    /** Stands before everything else. */
+    public sealed interface Card {
+        /** Trimmer to maximum, power off, wait; the only way out is a rail reading below 0.1 V (field {@code safe.rail}, step {@code safe}). */
+        record MakeSafe(Message reason) implements Card {}
+
+        /** The job ends here, in words, with the reason; an earlier answer can be corrected by reopening {@code backTo}. */
+        record Stop(Message reason, String backTo) implements Card {}
+
+        /** After an interruption: rail reading (field {@code resume.rail}) and meter zero (field {@code resume.zero}), step {@code resume}. */
+        record Resume(long gapSeconds, Optional<String> note) implements Card {}
+    }
+
+    public StepState step(String id) {
+        return steps.stream()
+                .filter(state -> state.step().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+}

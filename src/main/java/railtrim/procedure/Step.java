@@ -1,0 +1,70 @@
+package railtrim.procedure;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import railtrim.quantity.Message;
+
+/**
+ * One screen: cautions, one action, what to enter. Words in the bundle: {@code step.ID.title}, {@code .why}, {@code .action}, {@code .outside}
+ * (what to do when a reading is out of range).
+ *
+ * @param hold a hold point: cannot be passed or skipped without its readings
+ * @param restsOn ids of earlier steps; a newer fact in one of them makes this step stale
+ * @param needed false where the job so far makes the step pointless (then it counts as done)
+ * @param checks what is wrong or worth saying about the readings of this step together
+ * @param dwellSeconds least time between the step's first appearance as current and its last answer, 0 for none
+ * @param spots what to touch in this step: pins and places for the picture, e.g. {@code "red:OUTPUT"}, {@code "black:GROUND"}
+ */
+public record Step(
+        String id,
+        Phase phase,
+        PowerNeed power,
+        boolean hold,
+        boolean skippable,
+        List<String> cautions,
+        List<Field> fields,
+        Set<String> restsOn,
+        Predicate<Figures> needed,
+        Function<Figures, List<Finding>> checks,
+        int dwellSeconds,
+        Picture picture,
+        List<String> spots) {
+
+    /** Which picture belongs beside the step. */
+    public enum Picture {
+        BOARD,
+        PACKAGE,
+        DIVIDER,
+        LADDER,
+        LINE,
+        TRIMMER,
+        BUDGET,
+        RESISTORS,
+        HEAT
+    }
+
+    /**
+     * Something to say about the readings of a step.
+     *
+     * @param blocks whether the step cannot be passed while this stands
+     * @param backTo id of the step where the mend is likely to be, "" for this one
+     */
+    public record Finding(Kind kind, Message message, String backTo) {
+        public enum Kind {
+            /** Good to know; does not block. */
+            SAYS,
+            /** Odd; does not block but is in the export. */
+            WARNS,
+            /** Does not add up: the step stays open. */
+            BLOCKS,
+            /** This board cannot be done: the stop card, with the reason. */
+            STOPS
+        }
+
+        public boolean blocks() {
+            return kind == Kind.BLOCKS || kind == Kind.STOPS;
+        }
+    }
+}

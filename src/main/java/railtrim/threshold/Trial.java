@@ -1,0 +1,10 @@
+package railtrim.threshold;
+
+/**
+ * One voltage held under load.
+ *
+ * @param run 1 for the first way down, 2 for the next …
+ * @param volts magnitude
+ * @param cold whether this run began with the chip at room temperature
+ */
+public record Trial(int run, double volts, boolean fault, boolean cold, String load) {}
