@@ -1,0 +1,404 @@
+package railtrim.practice;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import railtrim.circuit.Leg;
+import railtrim.job.Time;
+import railtrim.quantity.Meter;
+
+/**
+ * A practice board on a bench, with a meter, an iron and a clock of its own: everything a person can do to the board, right or wrong.
+ * The bench is the clock: waiting takes no time. All chance comes from the generator handed in, so the same seed gives the same bench.
+ */
+public final class Bench implements Time {
+    /** The bench's day begins here; only differences mean something. */
+    private static final Instant MORNING = Instant.parse("2026-01-10T09:00:00Z");
+
+    /** A rail below this is dead. Volts. */
+    private static final double DEAD = 0.1;
+
+    /** Length of one step of the bench's clock while something warms, seconds. */
+    private static final double TICK = 5;
+
+    /** Joined by less than this, the rail is held at nothing by the regulator's own current limit. Ohms. */
+    private static final double CRUSHED = 0.5;
+
+    /** Things that ought not to happen on a bench. */
+    public enum Mishap {
+        /** A part was soldered, moved or taken off with the board on or its rail still charged. */
+        SOLDERED_LIVE,
+        /** Ohms were measured on a live or charged board: the reading means nothing. */
+        OHMS_LIVE,
+        /** The chip had more than its stock voltage. */
+        ABOVE_STOCK,
+        /** The chip had more than it can stand. */
+        DAMAGED
+    }
+
+    private final Board board;
+    private final VirtualMeter meter;
+    private final RandomGenerator chance;
+    private final Wiring wiring = new Wiring();
+    private final Set<Mishap> mishaps = EnumSet.noneOf(Mishap.class);
+    private final double cellVolts;
+
+    private double seconds;
+    private boolean on;
+    private boolean loaded;
+    private boolean failed;
+    private double railAtSwitchOff;
+    private double switchedOffAt;
+    private double chipWarmth;
+    private double regulatorWarmth;
+    private double runOffset;
+    private double highest;
+    private double lowest = Double.POSITIVE_INFINITY;
+    private Optional<Node.Pair> clipped = Optional.empty();
+
+    public Bench(Board board, Meter meter, RandomGenerator chance) {
+        this.board = board;
+        this.chance = chance;
+        this.meter = new VirtualMeter(meter, chance);
+        // A fresh alkaline cell shows 1.55 to 1.62 V without load (common practice, no source).
+        this.cellVolts = 1.55 + 0.07 * chance.nextDouble();
+    }
+
+    public Board board() {
+        return board;
+    }
+
+    public VirtualMeter meter() {
+        return meter;
+    }
+
+    // ---- time ----
+
+    @Override
+    public Instant now() {
+        return MORNING.plusMillis(ticks());
+    }
+
+    @Override
+    public long ticks() {
+        return Math.round(seconds * 1000);
+    }
+
+    /** Lets time pass: things warm up or cool down, charge drains, and a running load may fail. */
+    public void waitSeconds(double wanted) {
+        double left = wanted;
+        while (left > 0) {
+            double step = Math.min(TICK, left);
+            seconds += step;
+            left -= step;
+            warm(step);
+            look();
+        }
+    }
+
+    // ---- power and load ----
+
+    public boolean isOn() {
+        return on;
+    }
+
+    /** Switches on. A fault seen earlier is gone, as it is when a board starts afresh; a dead chip stays dead. */
+    public void switchOn() {
+        if (on) {
+            return;
+        }
+        on = true;
+        loaded = false;
+        failed = false;
+        runOffset = board.failing().spread() * Math.max(-3, Math.min(3, chance.nextGaussian()));
+        look();
+    }
+
+    public void switchOff() {
+        if (!on) {
+            return;
+        }
+        railAtSwitchOff = output();
+        switchedOffAt = seconds;
+        on = false;
+        loaded = false;
+    }
+
+    /** Runs the named load for so long and tells what a person sees at the end. The load keeps running. */
+    public Seen runLoad(double wanted) {
+        loaded = on;
+        look();
+        waitSeconds(wanted);
+        return seen();
+    }
+
+    public void stopLoad() {
+        loaded = false;
+    }
+
+    public boolean isLoaded() {
+        return loaded;
+    }
+
+    /** What the board shows now. */
+    public Seen seen() {
+        if (mishaps.contains(Mishap.DAMAGED)) {
+            return Seen.SMOKE;
+        }
+        return failed ? board.failing().shows() : Seen.WELL;
+    }
+
+    // ---- meter ----
+
+    /** DC volts between two probes. */
+    public Shown volts(Node red, Node black) {
+        return meter.volts(sign() * (nodeVolts(red) - nodeVolts(black)));
+    }
+
+    /** Ohms between two probes; nonsense while the board is on or still charged, as on a real bench. */
+    public Shown ohms(Node red, Node black) {
+        if (on || output() > DEAD) {
+            mishaps.add(Mishap.OHMS_LIVE);
+            return meter.ohms(10_000 * chance.nextDouble());
+        }
+        return meter.ohms(Network.between(branches(), red, black));
+    }
+
+    /** Ohms of a part that is not on the board, or has one lead lifted. */
+    public Shown ohms(Part part) {
+        Optional<Wiring.Joint> joint = wiring.jointOf(part);
+        if (joint.isPresent() && !joint.get().lifted()) {
+            return ohms(joint.get().pair().first(), joint.get().pair().second());
+        }
+        return meter.ohms(part.ohms());
+    }
+
+    /** A fresh battery cell, to prove the meter. */
+    public Shown cell() {
+        return meter.volts(cellVolts);
+    }
+
+    /** The probes held together, on ohms. */
+    public Shown leadsShorted() {
+        return meter.ohms(0);
+    }
+
+    /** Fixes the probes to two places, so that nobody has to hold them while the board is on. */
+    public void clip(Node.Pair pair) {
+        clipped = Optional.of(pair);
+    }
+
+    public Optional<Node.Pair> clipped() {
+        return clipped;
+    }
+
+    /** Temperature of the chip's case, °C, to a tenth. */
+    public double chipTemperature() {
+        return tenth(board.warmth().room() + chipWarmth);
+    }
+
+    public double regulatorTemperature() {
+        return tenth(board.warmth().room() + regulatorWarmth);
+    }
+
+    public double roomTemperature() {
+        return tenth(board.warmth().room());
+    }
+
+    // ---- iron ----
+
+    /** A trimmer out of the drawer. @param stopOhms resistor in series with it, 0 for none */
+    public Part.Trimmer takeTrimmer(double marked, int turns, double tolerance, double stopOhms) {
+        double stop = stopOhms * (1 + 0.01 * (2 * chance.nextDouble() - 1));
+        return new Part.Trimmer(new VirtualTrimmer(marked, turns, tolerance, chance), stop);
+    }
+
+    /** One or more resistors out of the drawer, joined; each off its marking by at most the tolerance (a fraction). */
+    public Part.Fixed takeResistors(List<Double> marked, Part.Joined joined, double tolerance) {
+        List<Double> real = new ArrayList<>();
+        marked.forEach(ohms -> real.add(ohms * (1 + tolerance * (2 * chance.nextDouble() - 1))));
+        return new Part.Fixed(marked.toString(), real.size() == 1 ? real.get(0) : joined.of(real));
+    }
+
+    /** Solders a part across two places. */
+    public void solder(Part part, Node.Pair pair) {
+        touchWithIron();
+        wiring.solder(part, pair);
+        look();
+    }
+
+    /** Takes one lead of a part off the board. */
+    public void lift(Part part) {
+        touchWithIron();
+        wiring.lift(part, true);
+        look();
+    }
+
+    /** Puts the lifted lead back. */
+    public void lower(Part part) {
+        touchWithIron();
+        wiring.lift(part, false);
+        look();
+    }
+
+    public void remove(Part part) {
+        touchWithIron();
+        wiring.remove(part);
+        look();
+    }
+
+    /** @param travel from 0, least resistance, to 1, most */
+    public void turn(Part.Trimmer part, double travel) {
+        part.trimmer().turnTo(travel);
+        look();
+    }
+
+    private void touchWithIron() {
+        if (on || output() > DEAD) {
+            mishaps.add(Mishap.SOLDERED_LIVE);
+        }
+    }
+
+    // ---- what happened to the board ----
+
+    public Set<Mishap> mishaps() {
+        return mishaps.isEmpty() ? Set.of() : EnumSet.copyOf(mishaps);
+    }
+
+    /** Highest voltage the chip ever had, volts. */
+    public double highestSeen() {
+        return highest;
+    }
+
+    /** Lowest voltage the chip ever had while on; infinity where it never was. */
+    public double lowestSeen() {
+        return lowest;
+    }
+
+    /** True magnitude of the output now, volts; no meter in between. */
+    public double output() {
+        if (!on) {
+            return railAtSwitchOff
+                    * Math.exp(-(seconds - switchedOffAt) / board.divider().decaySeconds());
+        }
+        if (wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED) {
+            return 0;
+        }
+        double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
+        return open - board.divider().outputOhms() * board.amperes(open, loaded);
+    }
+
+    private double leg(Leg leg) {
+        Node.Pair pair = Node.Pair.of(leg);
+        return Regulation.parallel(board.divider().ohms(leg), wiring.across(pair.first(), pair.second()));
+    }
+
+    private List<Network.Branch> branches() {
+        List<Network.Branch> branches = new ArrayList<>();
+        branches.add(
+                new Network.Branch(Node.OUTPUT, Node.ADJUST, board.divider().ohms(Leg.UPPER)));
+        branches.add(
+                new Network.Branch(Node.ADJUST, Node.GROUND, board.divider().ohms(Leg.LOWER)));
+        branches.add(
+                new Network.Branch(Node.OUTPUT, Node.GROUND, board.divider().railOhms()));
+        // What hangs on the input; it only shows when a probe is there.
+        branches.add(new Network.Branch(Node.INPUT, Node.GROUND, 4700));
+        branches.add(new Network.Branch(Node.CONTROL, Node.GROUND, 4700));
+        for (Wiring.Joint joint : wiring.joints()) {
+            if (!joint.lifted()) {
+                branches.add(new Network.Branch(
+                        joint.pair().first(),
+                        joint.pair().second(),
+                        Math.max(1e-3, joint.part().ohms())));
+            }
+        }
+        return branches;
+    }
+
+    /** Magnitude at a node against ground. */
+    private double nodeVolts(Node node) {
+        double output = output();
+        return switch (node) {
+            case GROUND -> 0;
+            case OUTPUT -> output;
+            case INPUT -> on ? board.divider().input() : output;
+            case CONTROL ->
+                on ? board.divider().controlSupply().orElse(board.divider().input()) : output;
+            case ADJUST -> adjustVolts(output);
+        };
+    }
+
+    private double adjustVolts(double output) {
+        double upper = leg(Leg.UPPER);
+        double lower = leg(Leg.LOWER);
+        double reference = board.divider().reference().value();
+        double open = board.divider().magnitude(upper, lower);
+        boolean regulating =
+                on && open < board.divider().input() - board.divider().dropout() && output > 0;
+        if (!regulating) {
+            return upper + lower == 0 ? 0 : output * lower / (upper + lower);
+        }
+        return board.divider().place().loweringLeg() == Leg.LOWER ? output - reference : reference;
+    }
+
+    private double sign() {
+        return board.divider().place().negative() ? -1 : 1;
+    }
+
+    /** The chip feels what is there now. */
+    private void look() {
+        if (!on) {
+            return;
+        }
+        double volts = output();
+        highest = Math.max(highest, volts);
+        lowest = Math.min(lowest, volts);
+        if (volts > board.stock() + 0.0005) {
+            mishaps.add(Mishap.ABOVE_STOCK);
+        }
+        if (volts > board.failing().damage()) {
+            mishaps.add(Mishap.DAMAGED);
+        }
+        if (loaded && volts < failsBelow()) {
+            failed = true;
+        }
+    }
+
+    /** Between the cold and the hot fail voltage, by how warm the chip is against its warmth at stock. */
+    private double failsBelow() {
+        double full = chipWatts(board.stock(), true) * board.warmth().chip();
+        double share = full <= 0 ? 1 : Math.max(0, Math.min(1, chipWarmth / full));
+        double cold = board.failing().cold();
+        return cold + share * (board.failing().hot() - cold) + runOffset;
+    }
+
+    private void warm(double step) {
+        double volts = on ? output() : 0;
+        double share = 1 - Math.exp(-step / board.warmth().seconds());
+        double chip = chipWatts(volts, loaded) * board.warmth().chip();
+        double regulator = regulatorWatts(volts) * board.warmth().regulator();
+        chipWarmth += share * (chip - chipWarmth);
+        regulatorWarmth += share * (regulator - regulatorWarmth);
+    }
+
+    private double chipWatts(double volts, boolean underLoad) {
+        return volts * board.amperes(volts, underLoad);
+    }
+
+    private double regulatorWatts(double volts) {
+        if (board.regulator().switching()) {
+            // A switching regulator of these years loses about a fifth of what it delivers (common practice, no
+            // source).
+            return 0.2 * chipWatts(volts, loaded);
+        }
+        return on ? (board.divider().input() - volts) * board.amperes(volts, loaded) : 0;
+    }
+
+    private static double tenth(double celsius) {
+        return Math.rint(celsius * 10) / 10;
+    }
+}

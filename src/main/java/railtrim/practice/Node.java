@@ -1,0 +1,64 @@
+package railtrim.practice;
+
+import java.util.Optional;
+import railtrim.circuit.Leg;
+import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
+
+/** The places on the practice board a probe or a lead can go to. */
+public enum Node {
+    INPUT,
+    OUTPUT,
+    ADJUST,
+    GROUND,
+    /** The second supply of regulators that feed their control circuit apart. */
+    CONTROL;
+
+    /** Where a pin of this role leads; empty for pins that lead nowhere useful. Remote sense is joined to the output on the board. */
+    public static Optional<Node> of(PinRole role) {
+        return switch (role) {
+            case INPUT, ENABLE -> Optional.of(INPUT);
+            case OUTPUT, SENSE -> Optional.of(OUTPUT);
+            case ADJUST -> Optional.of(ADJUST);
+            case GROUND -> Optional.of(GROUND);
+            case CONTROL -> Optional.of(CONTROL);
+            case SWITCH, NOT_CONNECTED -> Optional.empty();
+        };
+    }
+
+    /** Two nodes. */
+    public record Pair(Node first, Node second) {
+        public static final Pair RAIL = new Pair(OUTPUT, GROUND);
+
+        /** The two ends of a resistor of the divider. */
+        public static Pair of(Leg leg) {
+            return leg == Leg.UPPER ? new Pair(OUTPUT, ADJUST) : new Pair(ADJUST, GROUND);
+        }
+
+        /** Where the reference voltage can be measured. */
+        public static Pair reference(Place place) {
+            return of(place.loweringLeg().other());
+        }
+
+        boolean joins(Node one, Node other) {
+            return first == one && second == other || first == other && second == one;
+        }
+
+        /** Name used for pairs of pins in the procedure's choices. */
+        public String id() {
+            if (joins(OUTPUT, ADJUST)) {
+                return "out-adjust";
+            }
+            if (joins(ADJUST, GROUND)) {
+                return "adjust-ground";
+            }
+            if (joins(OUTPUT, GROUND)) {
+                return "out-ground";
+            }
+            if (joins(INPUT, OUTPUT)) {
+                return "in-out";
+            }
+            return "other";
+        }
+    }
+}

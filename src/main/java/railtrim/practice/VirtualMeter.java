@@ -1,0 +1,97 @@
+package railtrim.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.random.RandomGenerator;
+import railtrim.quantity.Accuracy;
+import railtrim.quantity.Meter;
+import railtrim.quantity.Unit;
+
+/**
+ * A meter as it lies on the bench: one of its kind, with its own errors, which stay inside the accuracy its maker promises. Every range
+ * has one gain error and one offset, drawn once, as a real meter's do; the display then rounds to whole counts.
+ */
+public final class VirtualMeter {
+    /** Errors of one range: {@code gain} a fraction of the reading, {@code offset} in counts. */
+    private record Error(double gain, double offset) {}
+
+    private final Meter meter;
+    private final List<Error> voltErrors;
+    private final List<Error> ohmErrors;
+    private final double leadOhms;
+
+    public VirtualMeter(Meter meter, RandomGenerator chance) {
+        this.meter = meter;
+        this.voltErrors = errors(meter.volts(), chance);
+        this.ohmErrors = errors(meter.ohms(), chance);
+        // Leads have 0.1 to 0.2 Ω (RS IDM71 manual p11); a little more for worn plugs.
+        this.leadOhms = 0.1 + 0.15 * chance.nextDouble();
+    }
+
+    public Meter meter() {
+        return meter;
+    }
+
+    public double leadOhms() {
+        return leadOhms;
+    }
+
+    public Shown volts(double volts) {
+        return shown(volts, Unit.VOLT, meter.volts(), voltErrors);
+    }
+
+    /** @param ohms between the probe tips; the leads' own resistance comes on top; infinity for open */
+    public Shown ohms(double ohms) {
+        return shown(ohms + leadOhms, Unit.OHM, meter.ohms(), ohmErrors);
+    }
+
+    private static List<Error> errors(List<Meter.Range> ranges, RandomGenerator chance) {
+        List<Error> errors = new ArrayList<>();
+        for (Meter.Range range : ranges) {
+            Accuracy accuracy = range.accuracy();
+            // Rounding takes half a count of the digits the maker allows.
+            double counts = Math.max(0, accuracy.digits() - 0.5);
+            errors.add(new Error(
+                    accuracy.percent() / 100 * (2 * chance.nextDouble() - 1), counts * (2 * chance.nextDouble() - 1)));
+        }
+        return errors;
+    }
+
+    private static Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
+        for (int i = 0; i < ranges.size(); i++) {
+            Meter.Range range = ranges.get(i);
+            double resolution = range.accuracy().resolution();
+            Error error = errors.get(i);
+            double counts = Math.rint(truth * (1 + error.gain()) / resolution + error.offset());
+            double value = counts * resolution;
+            if (Math.abs(value) <= range.fullScale() && Double.isFinite(value)) {
+                // No meter shows less than nothing on an ohms range.
+                return written(unit == Unit.OHM ? Math.max(0, value) : value, unit, range);
+            }
+        }
+        return new Shown(Shown.OVERLOAD, unit, Double.NaN);
+    }
+
+    private static Shown written(double value, Unit unit, Meter.Range range) {
+        String prefix = "";
+        double scale = 1;
+        if (unit == Unit.OHM && range.fullScale() >= 1e6) {
+            prefix = "M";
+            scale = 1e6;
+        } else if (unit == Unit.OHM && range.fullScale() >= 1e3) {
+            prefix = "k";
+            scale = 1e3;
+        } else if (unit == Unit.VOLT && range.fullScale() < 1) {
+            prefix = "m";
+            scale = 1e-3;
+        }
+        int decimals = (int) Math.max(0, Math.round(-Math.log10(range.accuracy().resolution() / scale)));
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value / scale);
+        // "-0.000" is how a sum prints nothing; a meter shows 0.000.
+        if (Double.parseDouble(text) == 0) {
+            text = text.replace("-", "");
+        }
+        return new Shown(text + " " + prefix + unit.symbol(), unit, Double.parseDouble(text) * scale);
+    }
+}

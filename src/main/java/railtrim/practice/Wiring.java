@@ -1,0 +1,48 @@
+package railtrim.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What was soldered to the board, and where. */
+final class Wiring {
+    /** @param lifted whether one lead is off the board, so that the part can be measured on its own */
+    record Joint(Part part, Node.Pair pair, boolean lifted) {}
+
+    private final List<Joint> joints = new ArrayList<>();
+
+    List<Joint> joints() {
+        return List.copyOf(joints);
+    }
+
+    Optional<Joint> jointOf(Part part) {
+        return joints.stream().filter(joint -> joint.part() == part).findFirst();
+    }
+
+    void solder(Part part, Node.Pair pair) {
+        remove(part);
+        joints.add(new Joint(part, pair, false));
+    }
+
+    void remove(Part part) {
+        joints.removeIf(joint -> joint.part() == part);
+    }
+
+    void lift(Part part, boolean lifted) {
+        jointOf(part).ifPresent(joint -> {
+            remove(part);
+            joints.add(new Joint(part, joint.pair(), lifted));
+        });
+    }
+
+    /** All that is joined to the board between two nodes, in parallel; infinity for nothing. */
+    double across(Node one, Node other) {
+        double siemens = 0;
+        for (Joint joint : joints) {
+            if (!joint.lifted() && joint.pair().joins(one, other)) {
+                siemens += 1 / joint.part().ohms();
+            }
+        }
+        return 1 / siemens;
+    }
+}
