@@ -1,6 +1,7 @@
 package railtrim.parts;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import railtrim.circuit.Circuit;
 
 /** Turns a setting into resistors that can be bought: one, or two in series or parallel, with the worst case counted. */
@@ -33,8 +34,8 @@ public final class Resistors {
 
     /**
      * @param added ohms of the combination
-     * @param voltage nominal magnitude; {@code lowest} and {@code highest} over the tolerance corners (and the leg's own uncertainty)
-     * @param power in the part that takes most, watts
+     * @param voltage nominal magnitude; {@code lowest} and {@code highest} over the tolerance corners and the leg's own uncertainty
+     * @param power in the part that takes most, at the nominal voltage, watts
      */
     public record Candidate(
             List<Double> values,
@@ -50,17 +51,32 @@ public final class Resistors {
         return circuit.addedFor(target);
     }
 
+    /** The list is for reading, not for browsing. */
+    static final int MOST_CANDIDATES = 20;
+
     /**
-     * Only candidates with {@code lowest ≥ atLeast} and {@code highest ≤ stock}; nearest to the target on the safe (upper) side first; at most 20.
+     * Only candidates with {@code lowest ≥ atLeast} and {@code highest ≤ stock}; nearest to the target on the safe (upper) side first, then those
+     * below the target, nearest first; at most 20. The nearest single resistor is always among them: it is the simplest to buy and fit.
+     * Values are taken from a hundredth to a hundred times the exact resistance; beyond, a partner would change less than one per cent.
      *
-     * @param legUncertainty expanded, ohms, 0 where not known
+     * @param legUncertainty expanded, ohms, 0 where not known. The stock voltage is held as measured: a larger leg means less current in it,
+     *     and a voltage further down with the same resistor added
+     * @throws railtrim.quantity.BadInput for a target not between reference and stock, a tolerance not from 0 to below 1, other than one or two resistors, or a
+     *     leg that its uncertainty could make zero
      */
     public static List<Candidate> choose(Circuit circuit, double legUncertainty, Wish wish, Series series) {
-        throw new UnsupportedOperationException();
+        double exact = exact(circuit, wish.target());
+        List<Piece> pieces = DoubleStream.of(series.between(exact / 100, exact * 100))
+                .mapToObj(ohms -> new Piece(ohms, wish.tolerance(), 2))
+                .toList();
+        return Choice.of(new Bench(circuit, legUncertainty, wish), pieces);
     }
 
-    /** The same from the values in a parts box, each with its own tolerance. */
+    /** The same from the values in a parts box, each with its own tolerance and no limit on the value. */
     public static List<Candidate> choose(Circuit circuit, double legUncertainty, Wish wish, PartsBox box) {
-        throw new UnsupportedOperationException();
+        List<Piece> pieces = box.parts().stream()
+                .map(part -> new Piece(part.ohms(), part.tolerance(), part.count()))
+                .toList();
+        return Choice.of(new Bench(circuit, legUncertainty, wish), pieces);
     }
 }

@@ -1,0 +1,196 @@
+package railtrim.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import railtrim.circuit.Circuit;
+import railtrim.parts.Trimmers.Candidate;
+import railtrim.parts.Trimmers.InHand;
+import railtrim.parts.Trimmers.Verdict;
+import railtrim.parts.Trimmers.Wish;
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+import railtrim.quantity.Unit;
+
+/** Holds one trimmer after the other against the wish. */
+final class TrimmerCheck {
+    private final Circuit circuit;
+    private final Wish wish;
+    /** The lowest start that is allowed, volts. */
+    private final double startLimit;
+    /** Ohms across the leg at the lowest wished voltage. */
+    private final double lowestAdded;
+
+    private final double stop;
+
+    TrimmerCheck(Circuit circuit, Wish wish) {
+        this.circuit = circuit;
+        this.wish = wish;
+        check(
+                wish.lowest() > circuit.reference() && wish.lowest() < circuit.stock(),
+                "parts.trimmer.lowest",
+                Display.volts(wish.lowest()),
+                Display.volts(circuit.reference()),
+                Display.volts(circuit.stock()));
+        this.startLimit = circuit.stock() * (1 - wish.startDrop());
+        check(
+                wish.startDrop() > 0 && startLimit > wish.lowest(),
+                "parts.trimmer.drop",
+                Display.of(100 * wish.startDrop(), Unit.PERCENT),
+                Display.volts(startLimit),
+                Display.volts(wish.lowest()),
+                Display.volts(circuit.stock()));
+        check(
+                wish.tolerance() >= 0 && wish.tolerance() < 1,
+                "parts.trimmer.tolerance",
+                Display.of(100 * wish.tolerance(), Unit.PERCENT));
+        check(
+                !wish.turns().isEmpty() && wish.turns().stream().allMatch(turns -> turns >= 1 && turns <= 100),
+                "parts.trimmer.turns",
+                wish.turns().toString());
+        this.lowestAdded = circuit.addedFor(wish.lowest());
+        this.stop = Trimmers.stopResistor(circuit, wish.lowest());
+    }
+
+    Candidate candidate(double nominal, int turns) {
+        double startWorst = circuit.magnitude(nominal * (1 - wish.tolerance()));
+        double lowest = circuit.magnitude(stop * (1 - Trimmers.STOP_TOLERANCE));
+        double perTurnLowest = millivoltsPerTurn(nominal, turns, lowestAdded);
+        double endAcross = circuit.magnitude(stop) - circuit.reference();
+        double endCurrent = endAcross / stop;
+
+        List<Message> refusals = new ArrayList<>();
+        if (startWorst < startLimit) {
+            refusals.add(Message.of(
+                    "parts.trimmer.starts-low",
+                    Display.volts(startWorst),
+                    Display.volts(startLimit),
+                    Display.ohms(nominal * (1 - wish.tolerance())),
+                    Display.ohms(Trimmers.leastMaximum(circuit, wish.startDrop()))));
+        }
+        if (Trimmers.endResistance(nominal) > lowestAdded) {
+            refusals.add(Message.of(
+                    "parts.trimmer.reach",
+                    Display.ohms(Trimmers.endResistance(nominal)),
+                    Display.volts(circuit.magnitude(Trimmers.endResistance(nominal))),
+                    Display.volts(wish.lowest())));
+        }
+
+        List<Message> cares = new ArrayList<>();
+        if (perTurnLowest > Trimmers.COARSE_MILLIVOLTS_PER_TURN) {
+            cares.add(Message.of(
+                    "parts.trimmer.coarse",
+                    millivolts(perTurnLowest),
+                    Display.volts(wish.lowest()),
+                    millivolts(perTurnLowest * Trimmers.FINEST_MOVE)));
+        }
+        if (turns == 1) {
+            cares.add(Message.of("parts.trimmer.one-turn"));
+        }
+        if (endCurrent > Trimmers.wiperLimit(nominal)) {
+            cares.add(Message.of(
+                    "parts.trimmer.wiper",
+                    Display.of(endCurrent, Unit.AMPERE),
+                    Display.of(Trimmers.wiperLimit(nominal), Unit.AMPERE)));
+        }
+        Verdict verdict = !refusals.isEmpty() ? Verdict.REFUSED : cares.isEmpty() ? Verdict.GOOD : Verdict.USABLE;
+
+        List<Message> reasons = new ArrayList<>(refusals);
+        if (refusals.isEmpty()) {
+            reasons.add(Message.of("parts.trimmer.starts-safe", Display.volts(startWorst), Display.volts(startLimit)));
+            reasons.addAll(cares);
+            reasons.add(Message.of(
+                    "parts.trimmer.stop",
+                    Display.ohms(stop),
+                    Display.volts(circuit.reference()),
+                    Display.volts(lowest)));
+        }
+        return new Candidate(
+                nominal,
+                turns,
+                wish.tolerance(),
+                circuit.magnitude(nominal),
+                startWorst,
+                circuit.magnitude(0),
+                lowest,
+                stop,
+                millivoltsPerTurn(nominal, turns, nominal),
+                perTurnLowest,
+                endCurrent,
+                endAcross * endCurrent,
+                verdict,
+                reasons);
+    }
+
+    InHand inHand(double maximum, double maximumExpanded, double minimum, double minimumExpanded) {
+        check(
+                maximum > 0 && Double.isFinite(maximum) && minimum >= 0 && Double.isFinite(minimum),
+                "parts.trimmer.ends",
+                Display.ohms(maximum),
+                Display.ohms(minimum));
+        check(
+                maximumExpanded >= 0 && minimumExpanded >= 0,
+                "parts.trimmer.ends",
+                Display.ohms(maximum),
+                Display.ohms(minimum));
+        double least = Math.max(0, maximum - maximumExpanded);
+        double start = circuit.magnitude(maximum);
+        double startWorst = circuit.magnitude(least);
+        double lowestExpected = circuit.magnitude(minimum);
+        double lowest = circuit.magnitude(Math.max(0, minimum - minimumExpanded));
+
+        List<Message> refusals = new ArrayList<>();
+        if (minimum + minimumExpanded >= least) {
+            refusals.add(Message.of("parts.trimmer.ends-alike", Display.ohms(maximum), Display.ohms(minimum)));
+        } else if (startWorst < startLimit) {
+            refusals.add(Message.of(
+                    "parts.trimmer.starts-low",
+                    Display.volts(startWorst),
+                    Display.volts(startLimit),
+                    Display.ohms(least),
+                    Display.ohms(Trimmers.leastMaximum(circuit, wish.startDrop()))));
+        } else if (lowestExpected >= startLimit) {
+            refusals.add(Message.of(
+                    "parts.trimmer.reach",
+                    Display.ohms(minimum),
+                    Display.volts(lowestExpected),
+                    Display.volts(wish.lowest())));
+        }
+
+        List<Message> cares = new ArrayList<>();
+        if (lowestExpected < wish.lowest()) {
+            cares.add(Message.of(
+                    "parts.trimmer.goes-below",
+                    Display.volts(lowest),
+                    Display.volts(wish.lowest()),
+                    Display.ohms(stop)));
+        } else if (lowestExpected - wish.lowest() > Trimmers.SHORTENED * (circuit.stock() - wish.lowest())) {
+            cares.add(Message.of(
+                    "parts.trimmer.stays-above",
+                    Display.ohms(minimum),
+                    Display.volts(lowestExpected),
+                    Display.volts(wish.lowest())));
+        }
+        Verdict verdict = !refusals.isEmpty() ? Verdict.REFUSED : cares.isEmpty() ? Verdict.GOOD : Verdict.USABLE;
+        List<Message> reasons = new ArrayList<>(refusals);
+        if (refusals.isEmpty()) {
+            reasons.add(Message.of("parts.trimmer.starts-safe", Display.volts(startWorst), Display.volts(startLimit)));
+            reasons.addAll(cares);
+        }
+        return new InHand(start, startWorst, lowest, verdict, reasons);
+    }
+
+    private double millivoltsPerTurn(double nominal, int turns, double added) {
+        return 1000 * circuit.sensitivity(added) * nominal / turns;
+    }
+
+    private static String millivolts(double millivolts) {
+        return millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
+    }
+
+    private static void check(boolean holds, String key, String... values) {
+        if (!holds) {
+            throw BadInput.of(key, values);
+        }
+    }
+}
