@@ -1,0 +1,279 @@
+package railtrim.procedure;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.text.MessageFormat;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import railtrim.job.BuiltIn;
+
+/** The words of the way, held to what a first-timer can read with an iron in the hand. */
+class WordsTest {
+    private static final String BUNDLE = BuiltIn.text("words.properties");
+    private static final Map<String, String> WORDS = read();
+
+    /** The steps in order, and the two cards that ask for readings. */
+    private static final List<String> STEPS = List.of(("scope chip meter workplace marking datasheet pins place clip "
+                    + "ref.on ref.off legs base.on load warm base.off agree aim pick ends solder proof smooth first.on "
+                    + "first.load down.on down.set down.watch down.off fault.note fault.next budget set.on set.down "
+                    + "soak set.off cool cold cold.off setting choose hand fit fit.proof fit.on fit.soak fit.off record")
+            .split(" "));
+
+    private static final List<String> CARDS_WITH_AN_ACTION = List.of("card.safe", "card.resume");
+
+    private static Map<String, String> read() {
+        Map<String, String> words = new TreeMap<>();
+        BUNDLE.lines()
+                .filter(line -> line.contains("=") && !line.startsWith("#"))
+                .forEach(line -> words.put(
+                        line.substring(0, line.indexOf('=')),
+                        line.substring(line.indexOf('=') + 1).strip()));
+        return words;
+    }
+
+    private static Stream<String> bodies() {
+        return Stream.concat(STEPS.stream().map(step -> "step." + step), CARDS_WITH_AN_ACTION.stream());
+    }
+
+    private static String text(String key) {
+        assertTrue(WORDS.containsKey(key) && !WORDS.get(key).isBlank(), "no words for " + key);
+        return WORDS.get(key);
+    }
+
+    /** Collects every miss, so that a writer sees all of them at once. */
+    private static <T> void each(Stream<T> all, Consumer<T> holds) {
+        assertAll(all.map(one -> () -> holds.accept(one)));
+    }
+
+    private static void sentencesOfAtMostTwentyWords(String key) {
+        for (String sentence : ReadingGrade.sentences(text(key))) {
+            assertTrue(ReadingGrade.words(sentence).size() <= 20, key + ": " + sentence);
+        }
+    }
+
+    private static void gradeOfAtMost(double most, String key) {
+        double grade = ReadingGrade.of(text(key));
+        assertTrue(grade <= most, "%s reads at grade %.1f: %s".formatted(key, grade, text(key)));
+    }
+
+    @Test
+    void everyStepSaysWhatToDoAndWhyAndWhatIfItReadsOdd() {
+        each(
+                bodies().flatMap(body ->
+                        Stream.of(".title", ".why", ".action", ".outside").map(body::concat)),
+                WordsTest::text);
+    }
+
+    @Test
+    void everyPhaseHasANameAndAnAim() {
+        each(Stream.of(Phase.values()), phase -> {
+            text("phase." + phase.id());
+            sentencesOfAtMostTwentyWords("phase." + phase.id() + ".aim");
+        });
+    }
+
+    @Test
+    void aTitleIsTwoToSixWordsAndNamesOneStepOnly() {
+        Set<String> seen = new HashSet<>();
+        each(bodies().map(body -> body + ".title"), key -> {
+            int words = text(key).split("\\s+").length;
+            assertTrue(words >= 2 && words <= 6, key + ": " + text(key));
+            assertTrue(seen.add(text(key)), "two steps are called " + text(key));
+        });
+    }
+
+    @Test
+    void anActionIsOneDeedInOneSentence() {
+        each(bodies().map(body -> body + ".action"), key -> {
+            assertEquals(1, ReadingGrade.sentences(text(key)).size(), key + ": " + text(key));
+            assertFalse(text(key).matches("(?i).*\\b(and then|then|and)\\b.*"), key + " joins two deeds: " + text(key));
+            sentencesOfAtMostTwentyWords(key);
+            gradeOfAtMost(8, key);
+        });
+    }
+
+    @Test
+    void theReasonIsOneSentenceAnEighthGraderReads() {
+        each(STEPS.stream().map(step -> "step." + step + ".why"), key -> {
+            assertEquals(1, ReadingGrade.sentences(text(key)).size(), key + ": " + text(key));
+            sentencesOfAtMostTwentyWords(key);
+            gradeOfAtMost(8, key);
+        });
+    }
+
+    @Test
+    void anOddReadingIsNeverADeadEnd() {
+        // The likeliest cause first, then at least one more way on; a step with the power on and a wrong voltage begins
+        // with the plug.
+        each(bodies().map(body -> body + ".outside"), key -> {
+            assertTrue(
+                    text(key).startsWith("Most likely")
+                            || text(key).startsWith("Power off at once.")
+                            || key.equals("step.down.watch.outside"),
+                    key + ": " + text(key));
+            assertTrue(ReadingGrade.sentences(text(key)).size() >= 2, key + ": " + text(key));
+            sentencesOfAtMostTwentyWords(key);
+            gradeOfAtMost(8, key);
+        });
+    }
+
+    @Test
+    void everyFieldHasALabelAndAShortWayToMeasureIt() {
+        List<String> fields = WORDS.keySet().stream()
+                .filter(key -> key.matches("field\\..*\\.(label|help)"))
+                .map(key -> key.replaceAll("\\.(label|help)$", ""))
+                .distinct()
+                .toList();
+        assertTrue(fields.size() > 100, "only " + fields.size() + " fields found");
+        each(fields.stream(), field -> {
+            assertTrue(text(field + ".label").length() <= 50, field + ": " + text(field + ".label"));
+            int sentences = ReadingGrade.sentences(text(field + ".help")).size();
+            assertTrue(sentences <= 3, field + " has " + sentences + " sentences of help");
+            sentencesOfAtMostTwentyWords(field + ".help");
+            gradeOfAtMost(8, field + ".help");
+        });
+    }
+
+    @Test
+    void aFieldInVoltsOhmsOrDegreesSaysSoInItsLabel() {
+        each(
+                WORDS.keySet().stream()
+                        .filter(key ->
+                                key.matches("field\\.(?!(fit|proof)\\.rail).*\\.(volts|rail|dead|start)\\.label")),
+                key -> assertTrue(text(key).endsWith("(V)"), key + ": " + text(key)));
+        each(
+                WORDS.keySet().stream()
+                        .filter(key -> key.matches("field\\..*\\.(ohms|total|other|zero|max|min)\\.label")),
+                key -> assertTrue(text(key).endsWith("(Ω)"), key + ": " + text(key)));
+        each(
+                WORDS.keySet().stream().filter(key -> key.matches("field\\.(fit\\.)?temp\\.(chip|reg|room)\\.label")),
+                key -> assertTrue(text(key).endsWith("(°C)"), key + ": " + text(key)));
+    }
+
+    @Test
+    void noProbeEverGoesOnALiveAdjustPin() {
+        // With the power on, volts are read at a capacitor, or on clips that were fitted with the power off.
+        List<String> live = List.of(
+                "base.rail",
+                "stock.volts",
+                "input.volts",
+                "first.volts",
+                "first.loaded",
+                "down.start",
+                "down.volts",
+                "set.start",
+                "set.volts",
+                "soak.volts",
+                "cold.volts",
+                "fit.volts",
+                "fit.loaded");
+        each(live.stream(), field -> {
+            String help = text("field." + field + ".help");
+            assertTrue(help.contains("capacitor"), field + ": " + help);
+            assertFalse(help.contains("adjust"), field + ": " + help);
+        });
+        assertTrue(text("field.ref.volts.help").contains("touch nothing"));
+        assertTrue(text("step.clip.title").contains("power off"));
+    }
+
+    @Test
+    void theRailIsProvenDeadByANumberWhereverItIsAsked() {
+        // 0.1 V: below it a board's capacitors hold no charge worth speaking of; common practice, no source.
+        each(
+                WORDS.keySet().stream()
+                        .filter(key ->
+                                key.matches("field\\.(.*\\.off\\.rail|.*\\.dead|safe\\.rail|resume\\.rail)\\.help")),
+                key -> assertTrue(text(key).contains("0.1 V"), key + ": " + text(key)));
+    }
+
+    @Test
+    void theStopRuleIsOneBreathAndEndsInOneDeed() {
+        sentencesOfAtMostTwentyWords("stop-rule.on");
+        gradeOfAtMost(8, "stop-rule.on");
+        assertTrue(text("stop-rule.on").endsWith("pull the plug."));
+        each(
+                Stream.of("power.off", "power.on", "power.to-on", "power.to-off"),
+                key -> assertTrue(text(key).length() <= 20, key));
+    }
+
+    @Test
+    void everyEndOfAJobSaysWhyAndWhatToDoInstead() {
+        each(
+                Stream.of("mains", "rail-too-high", "fixed", "coded", "no-adjust-pin", "place-unclear", "disagree")
+                        .map("stop."::concat),
+                key -> {
+                    assertTrue(ReadingGrade.sentences(text(key)).size() >= 3, key);
+                    sentencesOfAtMostTwentyWords(key);
+                    gradeOfAtMost(8, key);
+                });
+        assertTrue(text("stop.mains").contains("licensed") && text("stop.mains").contains("code"));
+    }
+
+    @Test
+    void everyTermOfTheTradeHasAPlainGlossOfOneSentence() {
+        List<String> terms = List.of(
+                "regulator",
+                "reference",
+                "adjust-pin",
+                "feedback",
+                "divider",
+                "leg",
+                "trimmer",
+                "wiper",
+                "dropout",
+                "minimum-load",
+                "preferred-value",
+                "fault",
+                "margin",
+                "soak",
+                "dwell",
+                "hold-point",
+                "read-back",
+                "lead-zero",
+                "in-circuit",
+                "load",
+                "rail");
+        each(terms.stream().map("glossary."::concat), key -> {
+            assertEquals(1, ReadingGrade.sentences(text(key)).size(), key);
+            assertTrue(text(key).matches("\\p{Lu}[\\p{L} -]*: \\p{Ll}.*\\."), key + ": " + text(key));
+        });
+    }
+
+    @Test
+    void noKeyIsThereTwice() {
+        Set<String> seen = new HashSet<>();
+        each(
+                BUNDLE.lines().filter(line -> line.contains("=") && !line.startsWith("#")),
+                line -> assertTrue(seen.add(line.substring(0, line.indexOf('='))), line));
+    }
+
+    @Test
+    void everyPatternFillsInItsValuesAndLosesNoApostrophe() {
+        Pattern lone = Pattern.compile("(?<!')'(?!')");
+        Object[] values =
+                Stream.iterate(0, n -> n + 1).limit(10).map(n -> "<" + n + ">").toArray();
+        each(WORDS.entrySet().stream(), entry -> {
+            String pattern = entry.getValue();
+            assertFalse(lone.matcher(pattern).find(), entry.getKey() + " has a lone straight apostrophe: " + pattern);
+            String filled = new MessageFormat(pattern, Locale.ROOT).format(values);
+            assertFalse(filled.contains("{") || filled.contains("}"), entry.getKey() + ": " + filled);
+            for (int n = 0; n < 10; n++) {
+                assertEquals(
+                        pattern.contains("{" + n + "}"),
+                        filled.contains("<" + n + ">"),
+                        entry.getKey() + ": " + filled);
+            }
+        });
+    }
+}
