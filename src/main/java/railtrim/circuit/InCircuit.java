@@ -1,19 +1,88 @@
 package railtrim.circuit;
 
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Display;
+
 /**
  * Resistances read on the board: the load sits across the output, so each leg reads at or below its true value
  * (R2 alone reads R2 ∥ (R1 + RL)). With the powered ratio k = (Vstock − Vref)/Vref, which no load disturbs, the true legs can be bounded and the
  * readings tested for whether they belong together.
  */
 public final class InCircuit {
+    /** Largest relative standard uncertainty of a leg from {@link #solve} that is still of use. */
+    private static final double COARSEST = 0.10;
+
+    /** Standard uncertainties beyond which readings do not belong together; rectangular errors hardly ever add up to more. */
+    private static final double LIMIT = 3;
+
     private InCircuit() {}
 
     /** The three in-circuit readings solved for the two resistors and the load (delta to its three sides), ohms. */
     public record Delta(double outAdjust, double adjustGround, double outGround) {}
 
-    /** @throws railtrim.quantity.BadInput where the readings cannot come from three resistors or the answer is too coarse to use */
+    /**
+     * With star arms so = (Moa+Mog−Mag)/2 and likewise, P = so·sa + sa·sg + sg·so: R1 = P/sg, R2 = P/so, load = P/sa. A load too large to
+     * be told from open is infinity.
+     *
+     * @throws railtrim.quantity.BadInput where the readings cannot come from three resistors, or where the reading error of a plain meter
+     *     (±(0.8 % + 0.2 Ω)) would leave a leg uncertain by more than a tenth, as it does with a load of an ohm or so
+     */
     public static Delta solve(double readOutAdjust, double readAdjustGround, double readOutGround) {
-        throw new UnsupportedOperationException();
+        Delta delta = sides(readOutAdjust, readAdjustGround, readOutGround);
+        boolean sound = delta.outAdjust() > 0
+                && delta.adjustGround() > 0
+                && Double.isFinite(delta.outAdjust())
+                && Double.isFinite(delta.adjustGround());
+        if (!sound) {
+            throw BadInput.of(
+                    "circuit.delta-impossible",
+                    Display.ohms(readOutAdjust),
+                    Display.ohms(readAdjustGround),
+                    Display.ohms(readOutGround));
+        }
+        double spread = worstSpread(delta, readOutAdjust, readAdjustGround, readOutGround);
+        if (!(spread <= COARSEST)) {
+            throw BadInput.of("circuit.delta-too-coarse");
+        }
+        return delta;
+    }
+
+    private static Delta sides(double outAdjust, double adjustGround, double outGround) {
+        double armOut = (outAdjust + outGround - adjustGround) / 2;
+        double armAdjust = (outAdjust + adjustGround - outGround) / 2;
+        double armGround = (adjustGround + outGround - outAdjust) / 2;
+        double noise = error(outAdjust) + error(adjustGround) + error(outGround);
+        // An open load makes this arm exactly 0; reading errors may push it a little below.
+        double adjust = armAdjust < 0 && armAdjust > -noise ? 0 : armAdjust;
+        double products = armOut * adjust + adjust * armGround + armGround * armOut;
+        boolean star = armOut > 0 && adjust >= 0 && armGround > 0;
+        return star
+                ? new Delta(products / armGround, products / armOut, products / adjust)
+                : new Delta(Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /** Relative standard uncertainty of the worse leg, carried over from the readings one by one. */
+    private static double worstSpread(Delta delta, double outAdjust, double adjustGround, double outGround) {
+        double[] readings = {outAdjust, adjustGround, outGround};
+        double first = 0;
+        double second = 0;
+        for (int i = 0; i < 3; i++) {
+            double[] moved = readings.clone();
+            moved[i] += readings[i] * 1e-6;
+            Delta near = sides(moved[0], moved[1], moved[2]);
+            double steps = error(readings[i]) / Math.sqrt(3) / (readings[i] * 1e-6);
+            first += square((near.outAdjust() - delta.outAdjust()) * steps);
+            second += square((near.adjustGround() - delta.adjustGround()) * steps);
+        }
+        return Math.max(Math.sqrt(first) / delta.outAdjust(), Math.sqrt(second) / delta.adjustGround());
+    }
+
+    private static double error(double ohms) {
+        return 0.008 * ohms + 0.2;
+    }
+
+    private static double square(double value) {
+        return value * value;
     }
 
     /**
@@ -29,9 +98,18 @@ public final class InCircuit {
             boolean agrees, double worst, double leg, double legLow, double legHigh, boolean swappedFits) {}
 
     /**
+     * Tries every load from 0 Ω to open. For each, the powered ratio and the two readings leave one number over, their disagreement, which
+     * is weighed with the uncertainty of all four readings; loads that fit within two standard uncertainties bound the leg. The readings
+     * agree where some load leaves three or less. Leg and other leg swapped fit only where their readings are nearly the same.
+     *
+     * <p>The readings are of both legs with the load across the pair: leg ∥ (other + load) and other ∥ (leg + load). That holds wherever the
+     * reference sits.
+     *
+     * @param referenceHalfWidth half the published spread of the reference, volts, 0 where it was measured
      * @param readLeg the leg that lowers, as read on the board, lead zero taken off, ohms
      * @param readOther the other leg, as read on the board, ohms
      * @param legUncertainty standard, ohms; likewise {@code otherUncertainty}; {@code stockUncertainty} volts
+     * @throws railtrim.quantity.BadInput for a reading that is not above 0 Ω, or a stock voltage not above the reference
      */
     public static Agreement check(
             Place place,
@@ -44,6 +122,17 @@ public final class InCircuit {
             double legUncertainty,
             double readOther,
             double otherUncertainty) {
-        throw new UnsupportedOperationException();
+        double half = Math.sqrt(3);
+        LoadSearch.Ratio ratio =
+                LoadSearch.Ratio.of(reference, referenceHalfWidth / half, bias, stock, stockUncertainty);
+        LoadSearch asRead = LoadSearch.of(ratio, readLeg, legUncertainty, readOther, otherUncertainty);
+        LoadSearch swapped = LoadSearch.of(ratio, readOther, otherUncertainty, readLeg, legUncertainty);
+        return new Agreement(
+                asRead.worst() <= LIMIT,
+                asRead.worst(),
+                asRead.leg(),
+                asRead.legLow(),
+                asRead.legHigh(),
+                swapped.worst() <= LIMIT);
     }
 }

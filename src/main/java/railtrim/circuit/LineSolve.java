@@ -1,6 +1,9 @@
 package railtrim.circuit;
 
 import java.util.List;
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
 
 /** Finds the leg and the current from two or more readings: 1/(|V| − Vref) is a straight line in 1/Radded. Weighted least squares. */
 public final class LineSolve {
@@ -29,8 +32,92 @@ public final class LineSolve {
         }
     }
 
-    /** @throws railtrim.quantity.BadInput for fewer than two different resistances, a voltage not above the reference, or a line that slopes the wrong way */
+    /**
+     * Fits 1/(|V| − Vref) = (1/x)·(1/R + 1/Radded): the slope is 1/x, the intercept 1/(x·R). Each point weighs as the inverse square of its
+     * uncertainty carried over to the left side, u(V)/(|V| − Vref)²; where any uncertainty is not known, all are taken as equal in volts.
+     *
+     * @throws railtrim.quantity.BadInput for fewer than two different resistances, a voltage not above the reference, or a line that slopes the wrong way
+     */
     public static Solution solve(Place place, double reference, List<Point> points) {
-        throw new UnsupportedOperationException();
+        points.forEach(point -> check(point, reference));
+        if (points.stream().mapToDouble(Point::added).distinct().count() < 2) {
+            throw BadInput.of("circuit.line-too-few");
+        }
+        boolean known = points.stream().allMatch(point -> point.uncertainty() > 0);
+        Sums sums = Sums.of(points, reference, known);
+        double slope = sums.slope();
+        double intercept = sums.intercept();
+        if (!(slope > 0)) {
+            throw BadInput.of("circuit.line-rises");
+        }
+        if (!(intercept > 0)) {
+            throw BadInput.of("circuit.line-no-leg");
+        }
+        double leg = slope / intercept;
+        double legCurrent = 1 / slope;
+        List<Double> residuals = points.stream()
+                .map(point -> point.volts() - reference - 1 / (intercept + slope / point.added()))
+                .toList();
+        return new Solution(place, reference, leg, legCurrent, residuals, known ? sums.ratioUncertainty() : Double.NaN);
+    }
+
+    private static void check(Point point, double reference) {
+        if (!(point.added() > 0)) {
+            throw BadInput.of("circuit.line-short", Display.ohms(point.added()));
+        }
+        if (!(point.volts() > reference) || Double.isInfinite(point.volts())) {
+            throw BadInput.of(
+                    "circuit.line-not-above-reference", Display.volts(point.volts()), Display.volts(reference));
+        }
+        if (!(point.uncertainty() >= 0) || Double.isInfinite(point.uncertainty())) {
+            throw BadInput.of("circuit.not-positive", Display.of(point.uncertainty(), Unit.VOLT));
+        }
+    }
+
+    /** Weighted sums about the weighted means, so that far-apart magnitudes do not cancel. */
+    private record Sums(double weight, double meanX, double meanY, double spreadX, double product) {
+        static Sums of(List<Point> points, double reference, boolean known) {
+            double weight = 0;
+            double sumX = 0;
+            double sumY = 0;
+            for (Point point : points) {
+                double w = weight(point, reference, known);
+                weight += w;
+                sumX += w / point.added();
+                sumY += w / (point.volts() - reference);
+            }
+            double meanX = sumX / weight;
+            double meanY = sumY / weight;
+            double spreadX = 0;
+            double product = 0;
+            for (Point point : points) {
+                double w = weight(point, reference, known);
+                double fromMean = 1 / point.added() - meanX;
+                spreadX += w * fromMean * fromMean;
+                product += w * fromMean * (1 / (point.volts() - reference) - meanY);
+            }
+            return new Sums(weight, meanX, meanY, spreadX, product);
+        }
+
+        private static double weight(Point point, double reference, boolean known) {
+            double above = point.volts() - reference;
+            double carried = (known ? point.uncertainty() : 1) / (above * above);
+            return 1 / (carried * carried);
+        }
+
+        double slope() {
+            return product / spreadX;
+        }
+
+        double intercept() {
+            return meanY - slope() * meanX;
+        }
+
+        /** Standard uncertainty of slope/intercept. Slope and the mean are independent, and intercept = mean − slope·meanX. */
+        double ratioUncertainty() {
+            double ofMean = -slope() / (intercept() * intercept());
+            double ofSlope = meanY / (intercept() * intercept());
+            return Math.sqrt(ofMean * ofMean / weight + ofSlope * ofSlope / spreadX);
+        }
     }
 }

@@ -10,6 +10,7 @@ public enum PinRole {
     CONTROL("control"),
     ENABLE("enable"),
     SWITCH("switch"),
+    /** Joined to nothing, or to something that takes no part in this job (boost, soft start, compensation). */
     NOT_CONNECTED("not-connected");
 
     private final String id;

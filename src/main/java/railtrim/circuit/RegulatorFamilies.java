@@ -1,7 +1,18 @@
 package railtrim.circuit;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
+import com.google.gson.Strictness;
+import com.google.gson.stream.JsonReader;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import railtrim.quantity.BadInput;
 
 /** The families known by name, read from the text of {@code resources/regulators.json}. */
 public final class RegulatorFamilies {
@@ -13,7 +24,16 @@ public final class RegulatorFamilies {
 
     /** @throws railtrim.quantity.BadInput naming the family and field that is wrong or missing */
     public static RegulatorFamilies of(String json) {
-        throw new UnsupportedOperationException();
+        List<RegulatorFamily> families = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (JsonElement element : list(json)) {
+            RegulatorFamily family = FamilyReader.read(element);
+            if (!ids.add(family.id())) {
+                throw BadInput.of("circuit.family-wrong", family.id(), "id", "used twice");
+            }
+            families.add(family);
+        }
+        return new RegulatorFamilies(families);
     }
 
     public List<RegulatorFamily> all() {
@@ -22,5 +42,19 @@ public final class RegulatorFamilies {
 
     public Optional<RegulatorFamily> named(String id) {
         return all.stream().filter(family -> family.id().equals(id)).findFirst();
+    }
+
+    private static JsonArray list(String json) {
+        JsonReader reader = new JsonReader(new StringReader(json));
+        reader.setStrictness(Strictness.STRICT);
+        try {
+            JsonElement whole = JsonParser.parseReader(reader);
+            if (whole.isJsonObject() && whole.getAsJsonObject().get("families") instanceof JsonArray families) {
+                return families;
+            }
+        } catch (JsonParseException e) {
+            throw BadInput.of("circuit.families-unreadable", e.getMessage());
+        }
+        throw BadInput.of("circuit.families-unreadable", "no list “families”");
     }
 }

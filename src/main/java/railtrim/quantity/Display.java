@@ -1,30 +1,128 @@
 package railtrim.quantity;
 
-/** Writes SI numbers for people: 3.555 V, 4.70 kΩ, 60.0 µA, 3.555 V ± 0.038 V. */
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Writes SI numbers for people: 3.555 V, 4.700 kΩ, 60.00 µA, 3.555 V ± 0.038 V. The same in every country: decimal point, no thousands marks,
+ * a true minus sign. Every line written here can be read back by {@link QuantityReader}. What is not finite is "∞" or "—".
+ */
 public final class Display {
+    private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
+    private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
+    private static final char MINUS = '\u2212';
+
     private Display() {}
 
-    /** Four significant digits with an engineering prefix: {@code 1769.553 Ω} is "1.770 kΩ"; temperatures one decimal; per cent up to two decimals. */
+    /**
+     * Four significant digits with an engineering prefix: {@code 1769.553 Ω} is "1.770 kΩ" (never in mΩ, which is too easily read as MΩ);
+     * temperatures one decimal; per cent up to two
+     * decimals; times of two minutes and more in whole minutes where they are; counts up to three decimals.
+     */
     public static String of(double value, Unit unit) {
-        throw new UnsupportedOperationException();
+        if (!Double.isFinite(value)) {
+            return notFinite(value, unit);
+        }
+        return switch (unit) {
+            case VOLT, OHM, AMPERE, WATT -> engineering(value, unit);
+            case CELSIUS -> fixed(value, 1) + " °C";
+            case PERCENT -> upTo(value, 2) + " %";
+            case SECOND -> time(value);
+            case COUNT -> upTo(value, 3);
+        };
     }
 
     /** As {@link #of} for a voltage, always in volts to the millivolt: "3.555 V". */
     public static String volts(double volts) {
-        throw new UnsupportedOperationException();
+        return Double.isFinite(volts) ? fixed(volts, 3) + " V" : notFinite(volts, Unit.VOLT);
     }
 
     public static String ohms(double ohms) {
         return of(ohms, Unit.OHM);
     }
 
-    /** Value and expanded uncertainty, both to the uncertainty's second significant digit: "3.555 V ± 0.038 V". */
+    /**
+     * Value and expanded uncertainty, both to the uncertainty's second significant digit: "3.555 V ± 0.038 V". The value alone where the
+     * uncertainty is not known (0 or not finite).
+     */
     public static String withUncertainty(double value, double expanded, Unit unit) {
-        throw new UnsupportedOperationException();
+        if (!Double.isFinite(value) || !Double.isFinite(expanded) || expanded == 0) {
+            return of(value, unit);
+        }
+        Prefix prefix =
+                takesPrefix(unit) ? prefixFor(Math.max(Math.abs(value), Math.abs(expanded)), unit) : Prefix.NONE;
+        BigDecimal width = BigDecimal.valueOf(Math.abs(expanded))
+                .scaleByPowerOfTen(-prefix.power())
+                .round(TWO);
+        BigDecimal number = BigDecimal.valueOf(value)
+                .scaleByPowerOfTen(-prefix.power())
+                .setScale(width.scale(), RoundingMode.HALF_UP);
+        String after = unit == Unit.COUNT ? "" : " " + prefix.symbol() + unit.symbol();
+        return written(number) + after + " ± " + written(width) + after;
     }
 
-    /** The read-back: "three point five five five volts", "four point seven kilo-ohms". Says the digits of the text as typed, not a rounded value. */
+    /**
+     * The read-back: "three point five five five volts", "four point seven kilo-ohms". Says the digits of the text as typed, not a rounded
+     * value; where the text is not one that could have been typed, says the value as {@link #of} writes it.
+     */
     public static String inWords(Quantity quantity) {
-        throw new UnsupportedOperationException();
+        return SpokenDigits.of(typedOrWritten(quantity));
+    }
+
+    private static Typed typedOrWritten(Quantity quantity) {
+        try {
+            Quantity again = QuantityReader.read(quantity.typed(), quantity.unit());
+            if (again.value() == quantity.value()) {
+                return QuantityReader.takeApart(again.typed(), quantity.unit());
+            }
+        } catch (BadInput notTypedByHand) {
+            // A value that was computed has no typed text of its own.
+        }
+        return QuantityReader.takeApart(of(quantity.value(), quantity.unit()), quantity.unit());
+    }
+
+    private static String engineering(double value, Unit unit) {
+        if (value == 0) {
+            return "0 " + unit.symbol();
+        }
+        Prefix prefix = prefixFor(value, unit);
+        BigDecimal number = BigDecimal.valueOf(value).round(FOUR).scaleByPowerOfTen(-prefix.power());
+        int digitsBefore = number.precision() - number.scale();
+        int decimals = Math.max(0, Math.min(9, 4 - digitsBefore));
+        return written(number.setScale(decimals, RoundingMode.HALF_UP)) + " " + prefix.symbol() + unit.symbol();
+    }
+
+    /** Chosen after rounding, so that 999.96 is 1.000 k. */
+    private static Prefix prefixFor(double value, Unit unit) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(FOUR);
+        Prefix prefix = Prefix.holding(rounded.precision() - rounded.scale() - 1);
+        return unit == Unit.OHM && prefix.power() < 0 ? Prefix.NONE : prefix;
+    }
+
+    private static boolean takesPrefix(Unit unit) {
+        return unit == Unit.VOLT || unit == Unit.OHM || unit == Unit.AMPERE || unit == Unit.WATT;
+    }
+
+    private static String time(double seconds) {
+        return seconds >= 120 && seconds % 60 == 0 ? upTo(seconds / 60, 0) + " min" : upTo(seconds, 1) + " s";
+    }
+
+    private static String fixed(double value, int decimals) {
+        return written(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    private static String upTo(double value, int decimals) {
+        BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return written(number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros());
+    }
+
+    private static String written(BigDecimal number) {
+        return number.toPlainString().replace('-', MINUS);
+    }
+
+    private static String notFinite(double value, Unit unit) {
+        String sign = value < 0 ? MINUS + "∞" : "∞";
+        return Double.isNaN(value) ? "—" : (sign + " " + unit.symbol()).strip();
     }
 }

@@ -1,42 +1,88 @@
 package railtrim.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A multimeter: its count and the accuracy of its DC volt and ohm ranges. A reading is taken to be made on the smallest range that holds it.
  *
  * @param id "basic", "middle", "fine" or "typed"
+ * @param volts smallest range first, at least one; likewise {@code ohms}
  */
 public record Meter(String id, List<Range> volts, List<Range> ohms) {
     /** @param fullScale the largest value the range can show, SI units */
     public record Range(double fullScale, Accuracy accuracy) {}
 
-    /** 2000 counts: DC volts ±(0.5 % + 2), ohms ±(0.8 % + 2) (200 Ω range ±(1.0 % + 3)); sources with the values. */
+    public Meter {
+        volts = List.copyOf(volts);
+        ohms = List.copyOf(ohms);
+        if (volts.isEmpty() || ohms.isEmpty()) {
+            throw new IllegalArgumentException("a meter has at least one range of each kind");
+        }
+    }
+
+    /**
+     * 2000 counts. Ohms ±(0.8 % + 2), 2 MΩ range ±(1 % + 2): Elenco M-1000D manual. 200 Ω range ±(1.0 % + 3): Holdpeak 39B manual 6-5, the
+     * wider of the two. DC volts ±(0.5 % + 2): from memory.
+     */
     public static Meter basic() {
-        throw new UnsupportedOperationException();
+        List<Range> ohms = new ArrayList<>();
+        ohms.addAll(ranges(2000, 200, 1, 1.0, 3));
+        ohms.addAll(ranges(2000, 2e3, 3, 0.8, 2));
+        ohms.addAll(ranges(2000, 2e6, 1, 1.0, 2));
+        return new Meter("basic", ranges(2000, 0.2, 4, 0.5, 2), ohms);
     }
 
     /** 6000 counts: DC volts ±(0.5 % + 3), ohms ±(0.9 % + 2), from memory. */
     public static Meter middle() {
-        throw new UnsupportedOperationException();
+        return sixThousand("middle", 0.5, 3, 0.9, 2);
     }
 
     /** 50,000 counts: DC volts ±(0.05 % + 5), ohms ±(0.1 % + 5), from memory. */
     public static Meter fine() {
-        throw new UnsupportedOperationException();
+        return new Meter("fine", ranges(50_000, 0.5, 4, 0.05, 5), ranges(50_000, 500, 6, 0.1, 5));
     }
 
-    /** A meter of 6000 counts whose accuracies were typed from its manual. */
+    /** A meter of 6000 counts whose accuracies were typed from its manual. @throws BadInput for a negative or impossible accuracy */
     public static Meter typed(double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
-        throw new UnsupportedOperationException();
+        return sixThousand("typed", voltPercent, voltDigits, ohmPercent, ohmDigits);
     }
 
     /** Accuracy of the smallest range that holds the magnitude of the reading (the largest range when none does). */
     public Accuracy voltsAt(double reading) {
-        throw new UnsupportedOperationException();
+        return at(volts, reading);
     }
 
+    /** As {@link #voltsAt} for ohms. */
     public Accuracy ohmsAt(double reading) {
-        throw new UnsupportedOperationException();
+        return at(ohms, reading);
+    }
+
+    private static Meter sixThousand(
+            String id, double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
+        return new Meter(
+                id, ranges(6000, 0.6, 4, voltPercent, voltDigits), ranges(6000, 600, 6, ohmPercent, ohmDigits));
+    }
+
+    /** Decade ranges: {@code first} is the name of the smallest, which shows up to one count less. */
+    private static List<Range> ranges(int counts, double first, int howMany, double percent, double digits) {
+        List<Range> ranges = new ArrayList<>();
+        double name = first;
+        for (int i = 0; i < howMany; i++) {
+            double resolution = name / counts;
+            ranges.add(new Range((counts - 1) * resolution, new Accuracy(percent, digits, resolution)));
+            name *= 10;
+        }
+        return ranges;
+    }
+
+    private static Accuracy at(List<Range> ranges, double reading) {
+        for (Range range : ranges) {
+            // A reading of exactly full scale belongs to the range; the margin keeps it there after decimal rounding.
+            if (Math.abs(reading) <= range.fullScale() * (1 + 1e-9)) {
+                return range.accuracy();
+            }
+        }
+        return ranges.get(ranges.size() - 1).accuracy();
     }
 }
