@@ -33,6 +33,9 @@ public sealed interface Fact {
     /** Work laid down, with a note for later. */
     record Paused(String step, String note) implements Fact {}
 
-    /** Work taken up again after so many seconds. */
+    /**
+     * Work taken up again after so many seconds by the wall clock. Less than zero where the clock was set back in between: then nobody knows how long
+     * the gap was, and it counts as a long one.
+     */
     record Resumed(String step, long gapSeconds) implements Fact {}
 }

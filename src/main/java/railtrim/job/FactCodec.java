@@ -1,0 +1,158 @@
+package railtrim.job;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import railtrim.quantity.Unit;
+
+/**
+ * A fact as named values and back: {@code fact} is the kind in small letters, the rest are the record's components by name. Every component has
+ * to be there, each of its own type, and none may be there that does not belong: what is missing is never taken for zero.
+ */
+final class FactCodec {
+    /** Magnitudes beyond this are no measurement. */
+    static final double LARGEST = 1e12;
+
+    /** Magnitudes below this, other than zero, are no measurement. */
+    static final double SMALLEST = 1e-30;
+
+    /** What {@link Double#toString} writes within the limits above. */
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,13}(\\.\\d{1,20})?(E-?\\d{1,2})?");
+
+    private static final Pattern WHOLE = Pattern.compile("-?\\d{1,15}");
+    private static final Map<String, Class<?>> KINDS = kinds();
+
+    private FactCodec() {}
+
+    private static Map<String, Class<?>> kinds() {
+        Map<String, Class<?>> kinds = new TreeMap<>();
+        for (Class<?> kind : Fact.class.getPermittedSubclasses()) {
+            kinds.put(kind.getSimpleName().toLowerCase(Locale.ROOT), kind);
+        }
+        return Map.copyOf(kinds);
+    }
+
+    /** @throws IllegalArgumentException for a number or text that could not be read back as it is */
+    static Map<String, Object> write(Fact fact) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("fact", fact.getClass().getSimpleName().toLowerCase(Locale.ROOT));
+        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+            values.put(component.getName(), written(value(component, fact)));
+        }
+        return values;
+    }
+
+    private static Object value(RecordComponent component, Fact fact) {
+        try {
+            return component.getAccessor().invoke(fact);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Object written(Object value) {
+        if (value instanceof Double number) {
+            if (!measurable(number)) {
+                throw new IllegalArgumentException("not a measurement: " + number);
+            }
+            return new FlatJson.Digits(Double.toString(number));
+        } else if (value instanceof Long whole) {
+            return new FlatJson.Digits(Long.toString(whole));
+        } else if (value instanceof Unit unit) {
+            return unit.name();
+        } else if (value instanceof Boolean) {
+            return value;
+        }
+        String text = (String) value;
+        if (text.length() > FlatJson.LONGEST_TEXT || !FlatJson.wellFormed(text)) {
+            throw new IllegalArgumentException("a text of " + text.length() + " characters");
+        }
+        return text;
+    }
+
+    private static boolean measurable(double number) {
+        double magnitude = Math.abs(number);
+        return Double.isFinite(number) && magnitude <= LARGEST && (magnitude == 0 || magnitude >= SMALLEST);
+    }
+
+    /** Takes what belongs to the fact out of {@code values}; what is left belongs to nobody and is the caller's to refuse. */
+    static Fact take(Map<String, Object> values) throws BadLine {
+        Class<?> kind = KINDS.get(takeText(values, "fact"));
+        if (kind == null) {
+            throw new BadLine(BadLine.Why.UNKNOWN);
+        }
+        RecordComponent[] components = kind.getRecordComponents();
+        Object[] parts = new Object[components.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = takePart(values, components[i].getName(), components[i].getType());
+        }
+        try {
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            return (Fact) kind.getDeclaredConstructor(types).newInstance(parts);
+        } catch (InvocationTargetException e) {
+            // A record that refuses its own values.
+            throw new BadLine(BadLine.Why.VALUE);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Object takePart(Map<String, Object> values, String key, Class<?> type) throws BadLine {
+        if (type == double.class) {
+            return takeNumber(values, key);
+        } else if (type == long.class) {
+            return takeWhole(values, key, Long.MIN_VALUE);
+        } else if (type == Unit.class) {
+            return unit(takeText(values, key));
+        } else if (type == boolean.class) {
+            return take(values, key, Boolean.class);
+        }
+        return takeText(values, key);
+    }
+
+    private static Unit unit(String name) throws BadLine {
+        for (Unit unit : Unit.values()) {
+            if (unit.name().equals(name)) {
+                return unit;
+            }
+        }
+        throw new BadLine(BadLine.Why.UNKNOWN);
+    }
+
+    static String takeText(Map<String, Object> values, String key) throws BadLine {
+        return take(values, key, String.class);
+    }
+
+    private static double takeNumber(Map<String, Object> values, String key) throws BadLine {
+        String digits = take(values, key, FlatJson.Digits.class).text();
+        if (!NUMBER.matcher(digits).matches() || !measurable(Double.parseDouble(digits))) {
+            throw new BadLine(BadLine.Why.VALUE);
+        }
+        return Double.parseDouble(digits);
+    }
+
+    static long takeWhole(Map<String, Object> values, String key, long least) throws BadLine {
+        String digits = take(values, key, FlatJson.Digits.class).text();
+        if (!WHOLE.matcher(digits).matches() || Long.parseLong(digits) < least) {
+            throw new BadLine(BadLine.Why.VALUE);
+        }
+        return Long.parseLong(digits);
+    }
+
+    private static <T> T take(Map<String, Object> values, String key, Class<T> type) throws BadLine {
+        Object value = values.remove(key);
+        if (value == null) {
+            throw new BadLine(BadLine.Why.KEYS);
+        }
+        if (!type.isInstance(value)) {
+            throw new BadLine(BadLine.Why.VALUE);
+        }
+        return type.cast(value);
+    }
+}
