@@ -292,6 +292,12 @@ public final class Bench implements Time {
         return open - board.divider().outputOhms() * board.amperes(open, loaded);
     }
 
+    /** True magnitude of the output if the board ran its load now, with what is soldered to it, volts. */
+    public double trueUnderLoad() {
+        double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
+        return open - board.divider().outputOhms() * board.amperes(open, true);
+    }
+
     private double leg(Leg leg) {
         Node.Pair pair = Node.Pair.of(leg);
         return Regulation.parallel(board.divider().ohms(leg), wiring.across(pair.first(), pair.second()));

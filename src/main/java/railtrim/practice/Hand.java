@@ -1,0 +1,125 @@
+package railtrim.practice;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import railtrim.job.Entry;
+import railtrim.procedure.Course;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+
+/**
+ * A hand that does what the procedure asks on a bench, and says what a careful person would say. It knows the board only through the
+ * meter and its label. Where an answer was not taken it measures again, and then stands by its reading.
+ */
+public final class Hand {
+    /** So often one question is answered before the hand gives up. */
+    private static final int PATIENCE = 3;
+
+    private final Workpiece piece;
+    private final Map<String, Skill> skills = new HashMap<>();
+    private final Set<String> reopened = new HashSet<>();
+    private String lastQuestion = "";
+    private int asked;
+
+    public Hand(Bench bench) {
+        piece = new Workpiece(bench);
+        DeskSkills.teach(skills, piece);
+        MeterSkills.teach(skills, piece);
+        TrimmerSkills.teach(skills, piece);
+        ResistorSkills.teach(skills, piece);
+    }
+
+    /** Does the next thing on the bench and tells what to type, pick or press. */
+    public Answer next(State state, Course course) {
+        Optional<State.Card> card = state.card();
+        if (card.isPresent()) {
+            return answerCard(card.get(), state, course);
+        }
+        if (state.complete()) {
+            return new Answer.Done();
+        }
+        State.StepState current = state.current();
+        if (!current.open().isEmpty()) {
+            return new Answer.Acknowledged(current.open().get(0));
+        }
+        if (current.missing().isEmpty()) {
+            return mend(current);
+        }
+        if (current.missing().size() == 1) {
+            piece.bench.waitSeconds(course.dwellLeft());
+        }
+        return answer(current.missing().get(0), state, course);
+    }
+
+    private Answer answerCard(State.Card card, State state, Course course) {
+        if (card instanceof State.Card.Stop) {
+            return new Answer.Done();
+        }
+        if (card instanceof State.Card.MakeSafe) {
+            piece.trimmerToMaximum();
+            piece.switchTo(false);
+            return answer("safe.rail", state, course);
+        }
+        return answer(justAnswered(state, "resume.rail") ? "resume.zero" : "resume.rail", state, course);
+    }
+
+    private static boolean justAnswered(State state, String field) {
+        List<Entry> entries = state.job().entries();
+        return !entries.isEmpty()
+                && entries.get(entries.size() - 1).fact() instanceof railtrim.job.Fact.Reading reading
+                && reading.field().equals(field);
+    }
+
+    private Answer answer(String id, State state, Course course) {
+        String question = id + "@" + state.job().last();
+        asked = question.equals(lastQuestion) ? asked + 1 : 1;
+        lastQuestion = question;
+        if (asked > PATIENCE) {
+            return new Answer.Stuck(id + ": the answer was not taken");
+        }
+        Optional<Field> field = course.field(id);
+        if (field.isEmpty()) {
+            return new Answer.Stuck(id + ": asked for, but not a field of this step");
+        }
+        if (field.get() instanceof Field.Switch turn) {
+            piece.switchTo(turn.on());
+            return new Answer.Switched(id);
+        }
+        return insist(measure(id, field.get(), state, course));
+    }
+
+    /** A second reading is taken the same way as the first. */
+    private Answer measure(String id, Field field, State state, Course course) {
+        Skill skill = skills.get(id);
+        if (field instanceof Field.Number number && number.again().isPresent() && skill == null) {
+            skill = skills.get(number.again().get());
+        }
+        return skill == null
+                ? new Answer.Stuck(id + ": nothing is known about this question")
+                : skill.answer(new Skill.Asked(id, state, course));
+    }
+
+    private Answer insist(Answer answer) {
+        return answer instanceof Answer.Typed typed ? new Answer.Typed(typed.field(), typed.text(), asked > 1) : answer;
+    }
+
+    /** Everything is answered and still it does not add up: do that step once more, as the procedure says. */
+    private Answer mend(State.StepState current) {
+        for (Step.Finding finding : current.findings()) {
+            if (finding.blocks()) {
+                String backTo = finding.backTo().isEmpty() ? current.step().id() : finding.backTo();
+                if (reopened.add(current.step().id() + ">" + backTo)) {
+                    return new Answer.Reopened(backTo, "It did not add up; measuring again.");
+                }
+                return new Answer.Stuck(current.step().id() + ": still blocked by "
+                        + finding.message().key());
+            }
+        }
+        return new Answer.Stuck(current.step().id() + ": nothing is asked and nothing is wrong");
+    }
+}

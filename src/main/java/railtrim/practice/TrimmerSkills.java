@@ -1,0 +1,183 @@
+package railtrim.practice;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.parts.Trimmers;
+import railtrim.procedure.Field;
+
+/** Choosing, fitting and turning the trimmer: from the first aim to the voltage that is to stay. */
+final class TrimmerSkills {
+    /** Trimmers are ±10 % (Bourns 3296 and 3362). */
+    private static final double TOLERANCE = 0.10;
+
+    /** Long enough for the chip to be at room temperature, seconds. */
+    private static final double COLD = 3600;
+
+    private TrimmerSkills() {}
+
+    static void teach(Map<String, Skill> skills, Workpiece piece) {
+        skills.put("aim.drop", asked -> asked.typed("2 %"));
+        skills.put("aim.lowest", TrimmerSkills::lowest);
+        skills.put("trimmer.pick", asked -> pick(asked, piece));
+        skills.put("trimmer.stop", asked -> fitStop(asked, piece));
+        skills.put("trimmer.max", asked -> loose(asked, piece, 1));
+        skills.put("trimmer.min", asked -> loose(asked, piece, 0));
+        skills.put("trimmer.at", asked -> {
+            piece.trimmerToMaximum();
+            return asked.picked("maximum");
+        });
+
+        skills.put("solder.pair", asked -> {
+            piece.trimmer.ifPresent(part -> piece.bench.solder(part, piece.leg()));
+            return asked.picked(piece.leg().id());
+        });
+        skills.put("smooth.low", asked -> inPlace(asked, piece, 0));
+        skills.put("smooth.feel", asked -> asked.picked("falls-smoothly"));
+        skills.put("smooth.total", asked -> inPlace(asked, piece, 1));
+
+        skills.put("down.volts", asked -> turnDown(asked, piece, asked.figures().nextTarget()));
+        skills.put("set.volts", asked -> turnDown(asked, piece, asked.figures().target()));
+        skills.put(
+                "fault.text",
+                asked -> asked.typed("Under load it showed: "
+                        + piece.board().failing().shows().id()));
+        skills.put("fault.again", asked -> again(asked, piece));
+        skills.put("target.volts", TrimmerSkills::target);
+        skills.put("target.reason", asked -> asked.typed("A practice board may be taken to its edge."));
+        skills.put("cool.how", asked -> {
+            piece.bench.waitSeconds(COLD);
+            return asked.picked("room-temperature");
+        });
+
+        skills.put("setting.trimmer", asked -> onItsOwn(asked, piece));
+    }
+
+    /** About a quarter below stock, but clear of the reference, which nothing can go below. */
+    private static Answer lowest(Skill.Asked asked) {
+        OptionalDouble stock = asked.figures().stock();
+        OptionalDouble reference = asked.figures().reference();
+        if (stock.isEmpty() || reference.isEmpty()) {
+            return new Answer.Stuck("aim.lowest: stock or reference is not known yet");
+        }
+        double lowest = Math.max(0.75 * stock.getAsDouble(), reference.getAsDouble() + 0.15 * stock.getAsDouble());
+        return asked.typed(Workpiece.volts(lowest));
+    }
+
+    private static Answer pick(Skill.Asked asked, Workpiece piece) {
+        Optional<String> first = firstOption(asked);
+        if (first.isEmpty()) {
+            return new Answer.Stuck("trimmer.pick: no trimmer is offered");
+        }
+        fetch(piece, first.get(), 0);
+        return asked.picked(first.get());
+    }
+
+    private static Answer fitStop(Skill.Asked asked, Workpiece piece) {
+        String pick = asked.figures().choice("trimmer.pick").orElse("");
+        for (Trimmers.Candidate candidate : asked.figures().trimmers()) {
+            if (Math.round(candidate.nominal()) == ohms(pick) && candidate.turns() == turns(pick)) {
+                fetch(piece, pick, candidate.stopResistor());
+                return asked.picked("fitted");
+            }
+        }
+        return new Answer.Stuck("trimmer.stop: no stop resistor is known for " + pick);
+    }
+
+    private static void fetch(Workpiece piece, String pick, double stopOhms) {
+        piece.trimmer = Optional.of(piece.bench.takeTrimmer(ohms(pick), turns(pick), TOLERANCE, stopOhms));
+    }
+
+    private static long ohms(String pick) {
+        return Long.parseLong(pick.substring(0, pick.indexOf('x')));
+    }
+
+    private static int turns(String pick) {
+        return Integer.parseInt(pick.substring(pick.indexOf('x') + 1));
+    }
+
+    private static Answer loose(Skill.Asked asked, Workpiece piece, double travel) {
+        return withTrimmer(asked, piece, part -> {
+            piece.bench.turn(part, travel);
+            return asked.typed(piece.bench.ohms(part));
+        });
+    }
+
+    private static Answer inPlace(Skill.Asked asked, Workpiece piece, double travel) {
+        return withTrimmer(asked, piece, part -> {
+            piece.bench.turn(part, travel);
+            return asked.typed(piece.ohms(piece.leg()));
+        });
+    }
+
+    private static Answer onItsOwn(Skill.Asked asked, Workpiece piece) {
+        return withTrimmer(asked, piece, part -> {
+            piece.bench.lift(part);
+            Shown shown = piece.bench.ohms(part);
+            piece.bench.lower(part);
+            return asked.typed(shown);
+        });
+    }
+
+    /** Turns slowly with an eye on the meter, and stops at the last position that does not show less than the target. */
+    private static Answer turnDown(Skill.Asked asked, Workpiece piece, OptionalDouble target) {
+        if (target.isEmpty()) {
+            return new Answer.Stuck(asked.field() + ": there is no target to turn to");
+        }
+        return withTrimmer(asked, piece, part -> {
+            double finest = part.trimmer().finest();
+            while (magnitude(piece) < target.getAsDouble() && part.trimmer().travel() < 1) {
+                piece.bench.turn(part, part.trimmer().travel() + finest);
+            }
+            while (magnitude(piece) > target.getAsDouble() && part.trimmer().travel() > 0) {
+                piece.bench.turn(part, part.trimmer().travel() - finest);
+            }
+            if (magnitude(piece) < target.getAsDouble()) {
+                piece.bench.turn(part, part.trimmer().travel() + finest);
+            }
+            return asked.typed(piece.rail());
+        });
+    }
+
+    private static double magnitude(Workpiece piece) {
+        return Math.abs(piece.bench.volts(Node.OUTPUT, Node.GROUND).value());
+    }
+
+    /** Three ways down: the first, one more while warm, and one from cold. */
+    private static Answer again(Skill.Asked asked, Workpiece piece) {
+        long runs = asked.figures().history("fault.again").size();
+        if (runs == 0) {
+            return asked.picked("hot");
+        }
+        if (runs == 1) {
+            piece.bench.waitSeconds(COLD);
+            return asked.picked("cold");
+        }
+        return asked.picked("enough");
+    }
+
+    private static Answer target(Skill.Asked asked) {
+        return asked.figures()
+                .budget()
+                .map(budget -> asked.typed(Workpiece.volts(Math.ceil(budget.recommended() * 1000) / 1000)))
+                .orElseGet(() -> new Answer.Stuck("target.volts: no margin was worked out"));
+    }
+
+    private static Answer withTrimmer(
+            Skill.Asked asked, Workpiece piece, java.util.function.Function<Part.Trimmer, Answer> work) {
+        return piece.trimmer
+                .map(work)
+                .orElseGet(() -> new Answer.Stuck(asked.field() + ": no trimmer was fetched yet"));
+    }
+
+    /** The option offered first, which is the recommended one. */
+    static Optional<String> firstOption(Skill.Asked asked) {
+        Optional<Field> field = asked.course().field(asked.field());
+        if (field.isPresent() && field.get() instanceof Field.Choice choice) {
+            List<Field.Option> options = choice.options().apply(asked.figures());
+            return options.stream().findFirst().map(Field.Option::id);
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,80 @@
+package railtrim.practice;
+
+import java.util.Locale;
+import java.util.Optional;
+import railtrim.circuit.Place;
+
+/** The bench as one hand works on it, with the parts it has fetched so far. */
+final class Workpiece {
+    /** Long enough for every rail to drain after switching off, seconds. */
+    private static final double DRAIN = 60;
+
+    final Bench bench;
+    Optional<Part.Trimmer> trimmer = Optional.empty();
+    Optional<Part.Fixed> resistor = Optional.empty();
+
+    Workpiece(Bench bench) {
+        this.bench = bench;
+    }
+
+    Board board() {
+        return bench.board();
+    }
+
+    /** The two places the added resistor goes across. */
+    Node.Pair leg() {
+        return Node.Pair.of(place().loweringLeg());
+    }
+
+    Node.Pair otherLeg() {
+        return Node.Pair.of(place().loweringLeg().other());
+    }
+
+    Node.Pair reference() {
+        return Node.Pair.reference(place());
+    }
+
+    private Place place() {
+        return board().divider().place();
+    }
+
+    Shown volts(Node.Pair pair) {
+        bench.waitSeconds(5);
+        return bench.volts(pair.first(), pair.second());
+    }
+
+    Shown rail() {
+        return volts(Node.Pair.RAIL);
+    }
+
+    Shown ohms(Node.Pair pair) {
+        bench.waitSeconds(5);
+        return bench.ohms(pair.first(), pair.second());
+    }
+
+    Shown swapped(Node.Pair pair) {
+        return ohms(new Node.Pair(pair.second(), pair.first()));
+    }
+
+    void switchTo(boolean on) {
+        if (on) {
+            bench.switchOn();
+            bench.waitSeconds(5);
+        } else {
+            bench.switchOff();
+            bench.waitSeconds(DRAIN);
+        }
+    }
+
+    void trimmerToMaximum() {
+        trimmer.ifPresent(part -> bench.turn(part, 1));
+    }
+
+    static String volts(double volts) {
+        return String.format(Locale.ROOT, "%.3f V", volts);
+    }
+
+    static String celsius(double celsius) {
+        return String.format(Locale.ROOT, "%.1f °C", celsius);
+    }
+}
