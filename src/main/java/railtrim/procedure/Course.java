@@ -1,71 +1,294 @@
 package railtrim.procedure;
 
+import java.util.List;
 import java.util.Optional;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
 import railtrim.job.Log;
+import railtrim.procedure.State.Card;
+import railtrim.procedure.State.StepState;
+import railtrim.quantity.Message;
 
 /** One job under way: offers go in, the procedure judges them, accepted facts are kept, and the new state comes out. */
 public final class Course {
+    private static final int SHORTEST_REASON = 3;
+
+    private final Procedure procedure;
+    private final Log log;
+    private State state;
+
     public Course(Procedure procedure, Log log) {
-        throw new UnsupportedOperationException();
+        this.procedure = procedure;
+        this.log = log;
+        this.state = procedure.state(log.job());
     }
 
     public Procedure procedure() {
-        throw new UnsupportedOperationException();
+        return procedure;
     }
 
     public State state() {
-        throw new UnsupportedOperationException();
+        return state;
     }
+
+    // ---- answers -------------------------------------------------------------------------------------------------------
 
     /** Answers a number or text field of the current step or card. {@code sure}: "the meter really shows this". */
     public Verdict type(String field, String text, boolean sure) {
-        throw new UnsupportedOperationException();
+        return answer(field, place -> {
+            if (place.field() instanceof Field.Number number) {
+                return Judge.number(state.figures(), place.step().id(), number, text, sure);
+            }
+            if (place.field() instanceof Field.Text words) {
+                return Judge.text(place.step().id(), words, text);
+            }
+            return refuse("verdict.not-typed");
+        });
     }
 
     public Verdict choose(String field, String option) {
-        throw new UnsupportedOperationException();
-    }
-
-    public Verdict acknowledge(String caution) {
-        throw new UnsupportedOperationException();
+        return answer(field, place -> place.field() instanceof Field.Choice choice
+                ? Judge.choice(state.figures(), place.step().id(), choice, option)
+                : refuse("verdict.no-such-answer", option));
     }
 
     /** Answers a {@link Field.Switch}: "I have switched it". */
     public Verdict turn(String field) {
-        throw new UnsupportedOperationException();
+        return answer(field, place -> place.field() instanceof Field.Switch change
+                ? new Verdict.Accept(new Fact.Power(place.step().id(), change.on()), List.of())
+                : refuse("verdict.no-such-answer", field));
     }
 
-    /** Make safe, from anywhere; reasons: {@code pressed}, {@code smoke}, {@code fault}. */
-    public Verdict alarm(String reason) {
-        throw new UnsupportedOperationException();
+    private Verdict answer(String field, java.util.function.Function<Place, Verdict> judge) {
+        Optional<Place> place = place(field);
+        if (place.isEmpty()) {
+            return refuse("verdict.not-now");
+        }
+        Optional<Message> locked = locked(place.get());
+        if (locked.isPresent()) {
+            return new Verdict.Refuse(List.of(locked.get()));
+        }
+        Verdict verdict = judge.apply(place.get());
+        if (verdict instanceof Verdict.Accept accept) {
+            return dwellFirst(place.get(), accept.fact()).orElseGet(() -> keep(place.get(), accept));
+        }
+        return verdict;
     }
 
-    /** Go back to a finished step to do it again; what rests on it becomes stale. */
-    public Verdict reopen(String step, String reason) {
-        throw new UnsupportedOperationException();
+    private Verdict keep(Place place, Verdict.Accept accept) {
+        if (log.readOnly()) {
+            return refuse("verdict.read-only");
+        }
+        Optional<Fact> alarm = alarmBy(place, accept.fact());
+        log.append(accept.fact());
+        alarm.ifPresent(log::append);
+        refresh();
+        return accept;
     }
 
-    /** Leave out the current step where that is allowed. */
-    public Verdict skip(String reason) {
-        throw new UnsupportedOperationException();
+    /** A fault seen, or a reading that calls for power off, writes its alarm with it. */
+    private Optional<Fact> alarmBy(Place place, Fact fact) {
+        if (fact instanceof Fact.Choice choice && choice.field().endsWith(".seen") && Descent.FAULTS.contains(choice.option())) {
+            return Optional.of(new Fact.Alarm(choice.step(), choice.option().equals("smoke") ? "smoke" : "fault"));
+        }
+        if (fact instanceof Fact.Reading reading
+                && place.field() instanceof Field.Number number
+                && Judge.danger(state.figures(), number, reading.value()).isPresent()) {
+            return Optional.of(new Fact.Alarm(reading.step(), "outside"));
+        }
+        return Optional.empty();
     }
 
-    public Verdict pause(String note) {
-        throw new UnsupportedOperationException();
+    // ---- what may be answered now --------------------------------------------------------------------------------------
+
+    private record Place(Step step, Field field, Optional<StepState> standing) {}
+
+    /** A field of the card, of the current step, or of the step that was answered last (to mend a slip at once). */
+    private Optional<Place> place(String id) {
+        if (state.card().isPresent()) {
+            return cardStep().flatMap(step -> in(step, id, Optional.empty()));
+        }
+        Optional<Place> here = in(state.current().step(), id, Optional.of(state.current()));
+        return here.isPresent() ? here : lastAnswered().flatMap(last -> in(last.step(), id, Optional.of(last)));
+    }
+
+    private Optional<Step> cardStep() {
+        Card card = state.card().orElseThrow();
+        if (card instanceof Card.MakeSafe) {
+            return Optional.of(Steps.SAFE);
+        }
+        return card instanceof Card.Resume ? Optional.of(Steps.RESUME) : Optional.empty();
+    }
+
+    private Optional<Place> in(Step step, String id, Optional<StepState> standing) {
+        return step.fields().stream()
+                .filter(field -> field.id().equals(id) && field.asked().test(state.figures()))
+                .findFirst()
+                .map(field -> new Place(step, field, standing));
+    }
+
+    /** Only a step with the power off: what was seen or read with the board on is not rewritten. */
+    private Optional<StepState> lastAnswered() {
+        List<Entry> entries = state.job().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Fact fact = entries.get(i).fact();
+            if (Figures.fieldOf(fact).isPresent()) {
+                return state.steps().stream()
+                        .filter(each -> each.step().id().equals(fact.step()))
+                        .filter(each -> each.step().power() == PowerNeed.OFF && each.step().phase() != Phase.FAULT)
+                        .findFirst();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Message> locked(Place place) {
+        if (place.standing().isEmpty()) {
+            return Optional.empty();
+        }
+        if (!place.standing().get().open().isEmpty()) {
+            return Optional.of(Message.of("verdict.caution-first"));
+        }
+        boolean switchWaits = !(place.field() instanceof Field.Switch)
+                && place.step().fields().stream()
+                        .filter(Field.Switch.class::isInstance)
+                        .anyMatch(each -> place.standing().get().missing().contains(each.id()));
+        return switchWaits ? Optional.of(Message.of("verdict.switch-first")) : Optional.empty();
     }
 
     /** A field of the current step or of the card before it. */
     public Optional<Field> field(String id) {
-        throw new UnsupportedOperationException();
+        return place(id).map(Place::field);
     }
 
-    /** The expected range shown before entry, empty where nothing can be expected. */
-    public Optional<Field.Expected> expected(String field) {
-        throw new UnsupportedOperationException();
+    /** The step behind the make-safe or resume card, empty without one. */
+    public Optional<Step> cardFields() {
+        return state.card().isPresent() ? cardStep() : Optional.empty();
     }
 
-    /** Seconds of dwell still to wait before the current step's last answer is taken, 0 when none. */
+    /** The expected range shown before entry, empty where nothing can be expected or where it would give away a hidden first reading. */
+    public Optional<Field.Expected> expected(String id) {
+        return field(id)
+                .filter(Field.Number.class::isInstance)
+                .map(Field.Number.class::cast)
+                .filter(number -> number.again().isEmpty())
+                .flatMap(number -> Judge.expected(state.figures(), number));
+    }
+
+    // ---- dwell -----------------------------------------------------------------------------------------------------------
+
+    /** Seconds of dwell still to wait before the current step's readings are taken, 0 when none. */
     public long dwellLeft() {
-        throw new UnsupportedOperationException();
+        return dwellLeft(state.current().step());
+    }
+
+    private long dwellLeft(Step step) {
+        if (step.dwellSeconds() == 0) {
+            return 0;
+        }
+        long since = dwellBegan(step);
+        long gone = (log.ticks() - since) / 1000;
+        return Math.max(0, step.dwellSeconds() - gone);
+    }
+
+    /** Tick at which the step came up: that of the last answer in another step, or the session's beginning when that was in an earlier one. */
+    private long dwellBegan(Step step) {
+        List<Entry> entries = state.job().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Entry entry = entries.get(i);
+            if (!entry.fact().step().equals(step.id())) {
+                return entry.session() == log.session() ? entry.tick() : 0;
+            }
+        }
+        return 0;
+    }
+
+    private Optional<Verdict> dwellFirst(Place place, Fact fact) {
+        long left = dwellLeft(place.step());
+        boolean early = left > 0 && waitsForDwell(fact);
+        return early ? Optional.of(refuse("verdict.dwell", String.valueOf(left))) : Optional.empty();
+    }
+
+    /** A fault can be told at any time; "all well" and settled readings only after the wait. */
+    private static boolean waitsForDwell(Fact fact) {
+        if (fact instanceof Fact.Choice choice) {
+            boolean seen = choice.field().endsWith(".seen") && !Descent.FAULTS.contains(choice.option());
+            return seen || choice.field().equals("cool.how") && choice.option().equals("room-temperature");
+        }
+        return fact instanceof Fact.Reading;
+    }
+
+    // ---- the rest --------------------------------------------------------------------------------------------------------
+
+    public Verdict acknowledge(String caution) {
+        if (state.card().isPresent() || !state.current().open().contains(caution)) {
+            return refuse("verdict.not-now");
+        }
+        return write(new Fact.Acknowledged(state.current().step().id(), caution));
+    }
+
+    /** Make safe, from anywhere; reasons: {@code pressed}, {@code smoke}, {@code fault}. */
+    public Verdict alarm(String reason) {
+        return write(new Fact.Alarm(state.current().step().id(), reason));
+    }
+
+    /** Go back to a finished step to do it again; what rests on it becomes stale. */
+    public Verdict reopen(String step, String reason) {
+        Optional<StepState> found = state.steps().stream().filter(each -> each.step().id().equals(step)).findFirst();
+        boolean safeCard = state.card().filter(card -> !(card instanceof Card.Stop)).isPresent();
+        if (found.isEmpty() || safeCard || found.get().entries().isEmpty() && found.get().status() != State.Status.SKIPPED) {
+            return refuse("verdict.not-now");
+        }
+        if (found.get().step().phase() == Phase.STEP_DOWN || found.get().step().phase() == Phase.FAULT) {
+            return refuse("verdict.way-down-again");
+        }
+        return write(new Fact.Reopened(step, reason.strip()));
+    }
+
+    /** Steps that would have to be done again if {@code step} were reopened. */
+    public List<Step> relocks(String step) {
+        State after = procedure.state(state.job()
+                .with(new Entry(state.job().last() + 1, java.time.Instant.EPOCH, 0, 0, new Fact.Reopened(step, ""))));
+        return state.steps().stream()
+                .filter(each -> each.status() == State.Status.DONE || each.status() == State.Status.SKIPPED)
+                .map(StepState::step)
+                .filter(each -> !each.id().equals(step))
+                .filter(each -> after.step(each.id()).status() == State.Status.STALE)
+                .toList();
+    }
+
+    /** Leave out the current step where that is allowed. */
+    public Verdict skip(String reason) {
+        if (state.card().isPresent() || !state.current().step().skippable()) {
+            return refuse("verdict.not-skippable");
+        }
+        if (reason.strip().length() < SHORTEST_REASON) {
+            return refuse("verdict.reason-short");
+        }
+        return write(new Fact.Skipped(state.current().step().id(), reason.strip()));
+    }
+
+    /** Lays the work down with a note; a powered board is made safe first. */
+    public Verdict pause(String note) {
+        String step = state.current().step().id();
+        Verdict verdict = write(new Fact.Paused(step, note.strip()));
+        return verdict instanceof Verdict.Accept && state.power() != State.Power.OFF ? alarm("pressed") : verdict;
+    }
+
+    private Verdict write(Fact fact) {
+        if (log.readOnly()) {
+            return refuse("verdict.read-only");
+        }
+        log.append(fact);
+        refresh();
+        return new Verdict.Accept(fact, List.of());
+    }
+
+    private void refresh() {
+        state = procedure.state(log.job());
+    }
+
+    private static Verdict refuse(String key, String... values) {
+        return new Verdict.Refuse(List.of(Message.of(key, values)));
     }
 }

@@ -18,6 +18,8 @@ public sealed interface Field {
     enum Outside {
         /** Ask to measure again; a second look that says the same shows the step's out-of-range branch. */
         MEASURE_AGAIN,
+        /** Odd but possible: after a second look it is taken, with a warning that goes into the export. */
+        ODD,
         /** Power off at once: the make-safe card. */
         MAKE_SAFE
     }

@@ -1,0 +1,415 @@
+package railtrim.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.circuit.Circuit;
+import railtrim.circuit.InCircuit;
+import railtrim.circuit.LineSolve;
+import railtrim.circuit.Outline;
+import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
+import railtrim.circuit.RegulatorFamily;
+import railtrim.parts.Trimmers;
+import railtrim.procedure.Step.Finding;
+import railtrim.procedure.Step.Finding.Kind;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+import railtrim.threshold.MarginBudget;
+
+/** What the readings of a step say together. */
+final class Checks {
+    /** Board rails above this are no work for a hobbyist: the touchable limit for DC, dry (IEC 62368-1 class ES1, from memory). */
+    static final double HIGHEST_RAIL = 60;
+
+    private Checks() {}
+
+    // ---- prepare -----------------------------------------------------------------------------------------------------
+
+    static List<Finding> scope(Figures figures) {
+        List<Finding> findings = new ArrayList<>();
+        if (figures.chose("supply.kind", "mains")) {
+            findings.add(stops("stop.mains"));
+        }
+        if (figures.number("rail.highest").orElse(0) > HIGHEST_RAIL) {
+            findings.add(stops("stop.rail-too-high"));
+        }
+        return findings;
+    }
+
+    static List<Finding> chip(Figures figures) {
+        boolean upsideDown = figures.ratedLow().orElse(0) > figures.ratedHigh().orElse(Double.POSITIVE_INFINITY);
+        return upsideDown ? List.of(blocks("verdict.rated-upside-down", "")) : List.of();
+    }
+
+    static List<Finding> workplace(Figures figures) {
+        List<Finding> findings = new ArrayList<>();
+        if (figures.choice("work.off").filter(way -> !way.equals("unplugged")).isPresent()) {
+            findings.add(blocks("verdict.not-unplugged", ""));
+        }
+        if (figures.chose("work.ground", "nothing")) {
+            findings.add(blocks("verdict.no-static-care", ""));
+        }
+        return findings;
+    }
+
+    // ---- identify ----------------------------------------------------------------------------------------------------
+
+    static List<Finding> marking(Figures figures) {
+        return switch (figures.choice("reg.control").orElse("adjustable")) {
+            case "fixed" -> List.of(stops("stop.fixed"));
+            case "coded" -> List.of(stops("stop.coded"));
+            case "unknown" -> List.of(blocks("verdict.control-unknown", ""));
+            default -> outlineFits(figures);
+        };
+    }
+
+    private static List<Finding> outlineFits(Figures figures) {
+        Optional<RegulatorFamily> family = figures.family();
+        Optional<Outline> outline = figures.outline();
+        if (family.isPresent()
+                && outline.isPresent()
+                && !family.get().pinouts().isEmpty()
+                && !family.get().pinouts().containsKey(outline.get())) {
+            return List.of(warns("verdict.outline-unusual", family.get().name(), outline.get().id()));
+        }
+        return List.of();
+    }
+
+    static List<Finding> datasheet(Figures figures) {
+        double nominal = figures.number("sheet.reference").orElse(Double.NaN);
+        boolean outside = figures.number("sheet.reference.low").orElse(nominal) > nominal
+                || figures.number("sheet.reference.high").orElse(nominal) < nominal;
+        return outside ? List.of(blocks("verdict.sheet-order", "")) : List.of();
+    }
+
+    static List<Finding> pins(Figures figures) {
+        List<Optional<PinRole>> given = figures.pins();
+        if (given.isEmpty() || given.stream().anyMatch(Optional::isEmpty)) {
+            return List.of();
+        }
+        List<PinRole> roles = given.stream().map(Optional::orElseThrow).toList();
+        List<Finding> findings = new ArrayList<>(rolesPresent(figures, roles));
+        findings.addAll(likeDataSheet(figures, roles));
+        return findings;
+    }
+
+    private static List<Finding> rolesPresent(Figures figures, List<PinRole> roles) {
+        List<Finding> findings = new ArrayList<>();
+        if (!roles.contains(PinRole.ADJUST)) {
+            findings.add(stops("stop.no-adjust-pin"));
+            return findings;
+        }
+        if (!roles.contains(PinRole.OUTPUT) && !roles.contains(PinRole.SWITCH)) {
+            findings.add(blocks("verdict.no-output-pin", ""));
+        }
+        Place place = figures.place().orElse(Place.OUT_ADJ);
+        boolean grounded = place == Place.FB_GND || place == Place.SHUNT;
+        if (grounded != roles.contains(PinRole.GROUND)) {
+            findings.add(blocks(grounded ? "verdict.ground-pin-missing" : "verdict.ground-pin-odd", "marking"));
+        }
+        return findings;
+    }
+
+    private static List<Finding> likeDataSheet(Figures figures, List<PinRole> roles) {
+        RegulatorFamily family = figures.family().orElse(null);
+        Outline outline = figures.outline().orElse(null);
+        if (family == null || outline == null || !family.pinouts().containsKey(outline)) {
+            return List.of(warns("verdict.pins-unchecked"));
+        }
+        List<PinRole> sheet = family.pinouts().get(outline);
+        List<Finding> findings = new ArrayList<>();
+        for (int pin = 0; pin < outline.pins() && pin < sheet.size(); pin++) {
+            if (sheet.get(pin) != roles.get(pin)) {
+                findings.add(blocks("verdict.pin-differs", "marking", String.valueOf(pin + 1), family.name()));
+            }
+        }
+        return findings;
+    }
+
+    /** Killer item: between which pins the reference sits decides which leg lowers; the person must find both pairs in the data sheet. */
+    static List<Finding> place(Figures figures) {
+        if (figures.chose("place.pair", "unsure")) {
+            return List.of(stops("stop.place-unclear"));
+        }
+        List<Finding> findings = new ArrayList<>();
+        differs(figures, "place.pair", referencePair(figures), "verdict.place-differs", "marking").ifPresent(findings::add);
+        differs(figures, "place.leg", legPair(figures), "verdict.leg-differs", "").ifPresent(findings::add);
+        return findings;
+    }
+
+    /** The two pins the reference voltage sits between. */
+    static String referencePair(Figures figures) {
+        return figures.place().filter(place -> place == Place.FB_GND || place == Place.SHUNT).isPresent()
+                ? "adjust-ground"
+                : "out-adjust";
+    }
+
+    /** The two pins the added resistor goes across. */
+    static String legPair(Figures figures) {
+        return referencePair(figures).equals("out-adjust") ? "adjust-ground" : "out-adjust";
+    }
+
+    static List<Finding> clip(Figures figures) {
+        return asList(differs(figures, "clip.pair", referencePair(figures), "verdict.clips-elsewhere", ""));
+    }
+
+    /** Where stock is about twice the reference, both legs read the reference and the reading tells nothing. */
+    static List<Finding> agree(Figures figures) {
+        Optional<InCircuit.Agreement> agreement = figures.agreement();
+        if (figures.number("leg.again").isEmpty()) {
+            return List.of();
+        }
+        if (agreement.isEmpty()) {
+            return List.of(blocks("verdict.stock-not-above-reference", "load"));
+        }
+        if (agreement.get().agrees()) {
+            return List.of(says(
+                    "verdict.agrees",
+                    Display.ohms(agreement.get().legLow()),
+                    Display.ohms(agreement.get().legHigh()),
+                    Display.ohms(figures.readLeg().orElseThrow())));
+        }
+        if (figures.history("leg.ohms").size() > 1) {
+            return List.of(stops("stop.disagree"));
+        }
+        String key = agreement.get().swappedFits() ? "verdict.legs-swapped" : "verdict.disagrees";
+        return List.of(blocks(key, "legs"));
+    }
+
+    // ---- baseline ----------------------------------------------------------------------------------------------------
+
+    static List<Finding> load(Figures figures) {
+        List<Finding> findings = new ArrayList<>();
+        OptionalDouble stock = figures.stock();
+        OptionalDouble high = figures.ratedHigh();
+        if (stock.isPresent() && high.isPresent() && stock.getAsDouble() > high.getAsDouble()) {
+            findings.add(warns("verdict.stock-above-rated", Display.volts(stock.getAsDouble()), Display.volts(high.getAsDouble())));
+        }
+        if (stock.isPresent() && figures.ratedLow().isPresent() && stock.getAsDouble() < figures.ratedLow().getAsDouble()) {
+            findings.add(warns("verdict.stock-below-rated"));
+        }
+        OptionalDouble reference = figures.reference();
+        if (stock.isPresent() && reference.isPresent() && twiceTheReference(figures)) {
+            findings.add(warns("verdict.twice-reference"));
+        }
+        return findings;
+    }
+
+    private static boolean twiceTheReference(Figures figures) {
+        double reference = figures.reference().orElseThrow();
+        double stock = figures.stock().orElseThrow();
+        return Math.abs(stock - 2 * reference)
+                < 2 * figures.voltUncertainty(stock) + 4 * figures.voltUncertainty(reference);
+    }
+
+    // ---- trimmer -----------------------------------------------------------------------------------------------------
+
+    static List<Finding> aim(Figures figures) {
+        OptionalDouble floor = figures.floor();
+        OptionalDouble rated = figures.ratedLow();
+        return floor.isPresent() && rated.isPresent() && floor.getAsDouble() < rated.getAsDouble()
+                ? List.of(warns("verdict.below-rated", Display.volts(rated.getAsDouble())))
+                : List.of();
+    }
+
+    static List<Finding> pick(Figures figures) {
+        if (Choices.trimmers(figures).isEmpty()) {
+            return List.of(blocks("verdict.no-trimmer", "aim"));
+        }
+        Optional<Trimmers.Candidate> picked = figures.trimmerPicked();
+        List<Finding> findings = new ArrayList<>();
+        picked.ifPresent(candidate -> candidate.reasons().forEach(reason -> findings.add(new Finding(Kind.SAYS, reason, ""))));
+        if (figures.chose("trimmer.stop", "none")) {
+            picked.ifPresent(candidate ->
+                    findings.add(blocks("verdict.stop-resistor-needed", "", Display.ohms(candidate.stopResistor()))));
+        }
+        return findings;
+    }
+
+    static List<Finding> ends(Figures figures) {
+        List<Finding> findings = new ArrayList<>();
+        if (figures.choice("trimmer.at").filter(end -> !end.equals("maximum")).isPresent()) {
+            findings.add(blocks("verdict.not-at-maximum", ""));
+        }
+        figures.trimmerInHand().ifPresent(hand -> {
+            Kind kind = hand.verdict() == Trimmers.Verdict.REFUSED ? Kind.BLOCKS : Kind.SAYS;
+            hand.reasons().forEach(reason -> findings.add(new Finding(kind, reason, kind == Kind.BLOCKS ? "pick" : "")));
+            findings.add(says("verdict.start-predicted", Display.volts(hand.start()), Display.volts(hand.startWorst())));
+        });
+        return findings;
+    }
+
+    // ---- wire --------------------------------------------------------------------------------------------------------
+
+    static List<Finding> solder(Figures figures) {
+        return asList(differs(figures, "solder.pair", legPair(figures), "verdict.soldered-elsewhere", ""));
+    }
+
+    static List<Finding> smooth(Figures figures) {
+        return figures.choice("smooth.feel").filter(feel -> !feel.equals("falls-smoothly")).isPresent()
+                ? List.of(blocks("verdict.not-smooth", "solder"))
+                : List.of();
+    }
+
+    // ---- power -------------------------------------------------------------------------------------------------------
+
+    static List<Finding> firstLoad(Figures figures) {
+        Optional<LineSolve.Solution> solution = figures.solution();
+        if (solution.isEmpty() || figures.magnitude("first.loaded").isEmpty()) {
+            return List.of();
+        }
+        double leg = solution.get().leg();
+        double doubt = 2 * solution.get().legUncertainty();
+        String key = doubt > 0.25 * leg ? "verdict.leg-solved-coarse" : "verdict.leg-solved";
+        return List.of(says(key, Display.ohms(leg), Display.ohms(doubt), Display.ohms(figures.readLeg().orElseThrow())));
+    }
+
+    static List<Finding> seenWell(Figures figures, String field) {
+        return figures.choice(field).filter(Descent.FAULTS::contains).isPresent()
+                ? List.of(blocks("verdict.fault-after-margin", "budget"))
+                : List.of();
+    }
+
+    static List<Finding> budget(Figures figures) {
+        Optional<MarginBudget> budget = figures.budget();
+        if (budget.isEmpty()) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        findings.add(says(
+                "verdict.recommended",
+                Display.volts(budget.get().fail()),
+                Display.volts(budget.get().sum()),
+                Display.volts(budget.get().recommended())));
+        if (!budget.get().worthDoing()) {
+            findings.add(warns("verdict.not-worth-doing"));
+        }
+        boolean above = figures.target().orElse(0) > figures.stock().orElse(Double.POSITIVE_INFINITY);
+        if (above) {
+            findings.add(blocks("verdict.target-above-stock", ""));
+        }
+        return findings;
+    }
+
+    static boolean belowBudget(Figures figures) {
+        return figures.target().isPresent()
+                && figures.budget().isPresent()
+                && figures.target().getAsDouble() < figures.budget().get().recommended() - 1e-9;
+    }
+
+    static List<Finding> cool(Figures figures) {
+        return figures.chose("cool.how", "still-warm") ? List.of(blocks("verdict.still-warm", "")) : List.of();
+    }
+
+    // ---- resistor ----------------------------------------------------------------------------------------------------
+
+    /** Conductances subtract: the trimmer on its own and the total across the leg must tell the same leg. */
+    static List<Finding> setting(Figures figures) {
+        OptionalDouble total = figures.ohms("setting.total");
+        OptionalDouble trimmer = figures.ohms("setting.trimmer");
+        if (total.isEmpty() || trimmer.isEmpty() || figures.readLeg().isEmpty()) {
+            return List.of();
+        }
+        double expected = Ranges.parallel(figures.readLeg().getAsDouble(), trimmer.getAsDouble());
+        double slack = 0.03 * expected + 3 * figures.ohmUncertainty(expected);
+        return Math.abs(total.getAsDouble() - expected) > slack
+                ? List.of(blocks("verdict.setting-differs", "", Display.ohms(expected), Display.ohms(total.getAsDouble())))
+                : List.of();
+    }
+
+    static List<Finding> choose(Figures figures) {
+        boolean asked = figures.choice("res.series").isPresent()
+                && figures.choice("res.tolerance").isPresent()
+                && figures.choice("res.most").isPresent();
+        if (asked && figures.resistors().isEmpty()) {
+            return List.of(blocks("verdict.no-resistor", ""));
+        }
+        return figures.resistorFloor().isPresent() && figures.chosen().isPresent()
+                ? List.of(says(
+                        "verdict.resistor-holds",
+                        Display.volts(figures.chosen().get().lowest()),
+                        Display.volts(figures.chosen().get().highest()),
+                        Display.volts(figures.resistorFloor().getAsDouble())))
+                : List.of();
+    }
+
+    static List<Finding> hand(Figures figures) {
+        OptionalDouble ohms = figures.ohms("hand.ohms");
+        Optional<Circuit> circuit = figures.circuit();
+        OptionalDouble floor = figures.resistorFloor();
+        if (ohms.isEmpty() || circuit.isEmpty() || floor.isEmpty()) {
+            return List.of();
+        }
+        double volts = circuit.get().magnitude(ohms.getAsDouble());
+        return volts < floor.getAsDouble() - figures.voltResolution(volts) / 2
+                ? List.of(blocks("verdict.hand-too-low", "choose", Display.volts(volts), Display.volts(floor.getAsDouble())))
+                : List.of(says("verdict.hand-gives", Display.volts(volts)));
+    }
+
+    // ---- fit ---------------------------------------------------------------------------------------------------------
+
+    static List<Finding> fit(Figures figures) {
+        List<Finding> findings = new ArrayList<>();
+        differs(figures, "fit.pair", legPair(figures), "verdict.soldered-elsewhere", "").ifPresent(findings::add);
+        if (figures.choice("fit.left").filter(left -> !left.equals("resistor-only")).isPresent()) {
+            findings.add(blocks("verdict.trimmer-left", ""));
+        }
+        return findings;
+    }
+
+    static List<Finding> fitSoak(Figures figures) {
+        List<Finding> findings = new ArrayList<>(seenWell(figures, "fit.seen"));
+        OptionalDouble before = figures.number("temp.reg");
+        OptionalDouble after = figures.number("fit.temp.reg");
+        if (before.isPresent() && after.isPresent() && after.getAsDouble() > before.getAsDouble() + 2) {
+            findings.add(warns("verdict.regulator-hotter", Display.of(after.getAsDouble(), railtrim.quantity.Unit.CELSIUS)));
+        }
+        return findings;
+    }
+
+    static List<Finding> record(Figures figures) {
+        return figures.choice("record.undo").filter(undo -> !undo.equals("added-resistor")).isPresent()
+                ? List.of(blocks("verdict.undo-wrong", ""))
+                : List.of();
+    }
+
+    // ---- helpers -----------------------------------------------------------------------------------------------------
+
+    private static Optional<Finding> differs(Figures figures, String field, String right, String key, String backTo) {
+        return figures.choice(field).filter(option -> !option.equals(right)).map(option -> blocks(key, backTo));
+    }
+
+    private static List<Finding> asList(Optional<Finding> finding) {
+        return finding.map(List::of).orElse(List.of());
+    }
+
+    static Finding says(String key, String... values) {
+        return new Finding(Kind.SAYS, Message.of(key, values), "");
+    }
+
+    static Finding warns(String key, String... values) {
+        return new Finding(Kind.WARNS, Message.of(key, values), "");
+    }
+
+    static Finding blocks(String key, String backTo, String... values) {
+        return new Finding(Kind.BLOCKS, Message.of(key, values), backTo);
+    }
+
+    private static Finding stops(String key) {
+        return new Finding(Kind.STOPS, Message.of(key), "");
+    }
+
+    /** Where work starts again after something went wrong with the board on: the last proof with the power off. */
+    static final Map<Phase, String> REWORK = Map.of(
+            Phase.IDENTIFY, "clip",
+            Phase.BASELINE, "legs",
+            Phase.FIRST_POWER, "proof",
+            Phase.STEP_DOWN, "proof",
+            Phase.FAULT, "proof",
+            Phase.BACK_OFF, "proof",
+            Phase.RESISTOR, "setting",
+            Phase.FIT, "fit");
+}

@@ -1,0 +1,109 @@
+package railtrim.procedure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import railtrim.circuit.Outline;
+import railtrim.circuit.PinRole;
+import railtrim.circuit.RegulatorFamilies;
+import railtrim.parts.Resistors;
+import railtrim.parts.Trimmers;
+import railtrim.procedure.Field.Option;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+
+/** The lists of answers the steps offer. */
+final class Choices {
+    private static final int TRIMMERS_SHOWN = 8;
+    private static final int RESISTORS_SHOWN = 8;
+
+    private Choices() {}
+
+    static List<Option> plain(String field, String... ids) {
+        return named("option." + field + ".", ids);
+    }
+
+    static List<Option> pairs(String... ids) {
+        return named("option.pair.", ids);
+    }
+
+    static List<Option> seen(String... more) {
+        List<Option> options = new ArrayList<>(named("option.seen.", "well", "glitch", "reset", "errors", "smoke"));
+        options.addAll(1, named("option.seen.", more));
+        return options;
+    }
+
+    static List<Option> roles() {
+        return named("option.role.", Arrays.stream(PinRole.values()).map(PinRole::id).toArray(String[]::new));
+    }
+
+    private static List<Option> named(String prefix, String... ids) {
+        return Arrays.stream(ids).map(id -> new Option(id, Message.of(prefix + id))).toList();
+    }
+
+    static List<Option> families(RegulatorFamilies families) {
+        List<Option> options = families.all().stream()
+                .map(family -> new Option(family.id(), Message.of("option.reg.family.named", family.name())))
+                .collect(Collectors.toCollection(ArrayList::new));
+        options.add(new Option("other", Message.of("option.reg.family.other")));
+        return options;
+    }
+
+    static List<Option> outlines() {
+        return Arrays.stream(Outline.values())
+                .map(outline -> new Option(outline.id(), Message.of("option.reg.outline.named", outline.id())))
+                .toList();
+    }
+
+    // ---- candidates --------------------------------------------------------------------------------------------------
+
+    static String trimmerId(Trimmers.Candidate candidate) {
+        return Math.round(candidate.nominal()) + "x" + candidate.turns();
+    }
+
+    static List<Option> trimmers(Figures figures) {
+        return figures.trimmers().stream()
+                .filter(candidate -> candidate.verdict() != Trimmers.Verdict.REFUSED)
+                .limit(TRIMMERS_SHOWN)
+                .map(candidate -> new Option(
+                        trimmerId(candidate),
+                        Message.of(
+                                "option.trimmer.pick.named",
+                                Display.ohms(candidate.nominal()),
+                                String.valueOf(candidate.turns()),
+                                Display.volts(candidate.startWorst()),
+                                candidate.stopResistor() > 0 ? Display.ohms(candidate.stopResistor()) : "–",
+                                candidate.verdict() == Trimmers.Verdict.GOOD ? "+" : "")))
+                .toList();
+    }
+
+    static String resistorId(Resistors.Candidate candidate) {
+        return candidate.arrangement().id() + ":"
+                + candidate.values().stream().map(Choices::shortest).collect(Collectors.joining("+"));
+    }
+
+    private static String shortest(double ohms) {
+        return new java.math.BigDecimal(String.valueOf(ohms)).stripTrailingZeros().toPlainString();
+    }
+
+    static List<Option> resistors(Figures figures) {
+        return figures.resistors().stream()
+                .limit(RESISTORS_SHOWN)
+                .map(candidate -> new Option(
+                        resistorId(candidate),
+                        Message.of(
+                                "option.res.pick.named",
+                                partsInWords(candidate),
+                                Display.volts(candidate.voltage()),
+                                Display.volts(candidate.lowest()),
+                                Display.volts(candidate.highest()))))
+                .toList();
+    }
+
+    /** "680 Ω", "470 Ω + 220 Ω" for series, "1 kΩ ∥ 2.2 kΩ" for parallel. */
+    public static String partsInWords(Resistors.Candidate candidate) {
+        String joint = candidate.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
+        return candidate.values().stream().map(Display::ohms).collect(Collectors.joining(joint));
+    }
+}

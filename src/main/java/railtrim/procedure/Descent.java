@@ -1,0 +1,203 @@
+package railtrim.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
+import railtrim.threshold.Trial;
+
+/**
+ * The ways down, read from the facts in order: which voltages were held and what was seen, whether the present way down has ended, and where
+ * the next decrement should land.
+ */
+final class Descent {
+    static final Set<String> FAULTS = Set.of("glitch", "reset", "errors", "smoke");
+
+    private final Figures figures;
+    private final List<Trial> trials = new ArrayList<>();
+    private int run = 1;
+    private boolean cold;
+    private boolean ended;
+    private boolean faulted;
+    private int rounds;
+    private double pending = Double.NaN;
+    private double position = Double.NaN;
+    private double aimedFrom = Double.NaN;
+    private double lastRead = Double.NaN;
+    private long roundBase;
+    private long terminal;
+    private long lateFault;
+
+    private Descent(Figures figures) {
+        this.figures = figures;
+    }
+
+    static Descent of(Figures figures) {
+        Descent descent = new Descent(figures);
+        long since = figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE);
+        for (Entry entry : figures.job().entries()) {
+            if (entry.sequence() > since) {
+                descent.take(entry);
+            }
+        }
+        return descent;
+    }
+
+    private void take(Entry entry) {
+        Fact fact = entry.fact();
+        if (fact instanceof Fact.Reading reading) {
+            read(reading, entry.sequence());
+        } else if (fact instanceof Fact.Choice choice) {
+            seen(choice, entry.sequence());
+        } else if (fact instanceof Fact.Alarm || fact instanceof Fact.Resumed) {
+            interrupted(entry.sequence());
+        } else if (fact instanceof Fact.Power change && !change.on()) {
+            position = Double.NaN;
+        }
+    }
+
+    private void read(Fact.Reading reading, long sequence) {
+        if (RailFields.isLowered(reading.field())) {
+            lastRead = Math.abs(reading.value());
+        }
+        if (reading.field().equals("down.volts")) {
+            pending = Math.abs(reading.value());
+        }
+    }
+
+    private void seen(Fact.Choice choice, long sequence) {
+        boolean fault = FAULTS.contains(choice.option());
+        switch (choice.field()) {
+            case "first.seen" -> {
+                if (!Double.isNaN(lastRead)) {
+                    trials.add(new Trial(run, lastRead, fault, cold, load()));
+                    position = lastRead;
+                    aimedFrom = Double.NaN;
+                    end(fault, fault, sequence);
+                }
+            }
+            case "down.seen" -> held(choice.option(), fault, sequence);
+            case "soak.seen", "cold.seen", "fit.seen" -> {
+                if (fault && !Double.isNaN(lastRead)) {
+                    trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load()));
+                    lateFault = sequence;
+                }
+            }
+            case "fault.again" -> {
+                if (!choice.option().equals("enough") && ended) {
+                    run++;
+                    cold = choice.option().equals("cold");
+                    ended = false;
+                    rounds = 0;
+                    position = Double.NaN;
+                    aimedFrom = Double.NaN;
+                    roundBase = sequence;
+                }
+            }
+            default -> {}
+        }
+    }
+
+    private void held(String option, boolean fault, long sequence) {
+        if (Double.isNaN(pending) || ended) {
+            return;
+        }
+        trials.add(new Trial(run, pending, fault, cold, load()));
+        rounds++;
+        boolean last = fault || option.equals("enough") || atFloor(pending);
+        if (!last) {
+            roundBase = sequence;
+        }
+        aimedFrom = position;
+        position = pending;
+        pending = Double.NaN;
+        end(last, fault, sequence);
+    }
+
+    private void end(boolean last, boolean fault, long sequence) {
+        ended = last;
+        faulted = fault;
+        if (last) {
+            terminal = sequence;
+        }
+    }
+
+    private void interrupted(long sequence) {
+        if (!ended && !Double.isNaN(pending)) {
+            pending = Double.NaN;
+            roundBase = sequence;
+        }
+        position = Double.NaN;
+    }
+
+    private String load() {
+        return figures.text("load.name").orElse("");
+    }
+
+    private boolean atFloor(double volts) {
+        return volts - figures.floor().orElse(0) < figures.stepVolts() / 2;
+    }
+
+    List<Trial> trials() {
+        return List.copyOf(trials);
+    }
+
+    boolean ended() {
+        return ended;
+    }
+
+    boolean faulted() {
+        return ended && faulted;
+    }
+
+    /** Voltages held on the present way down. */
+    int rounds() {
+        return rounds;
+    }
+
+    int run() {
+        return run;
+    }
+
+    /** Facts of the step-down steps count when they are newer than this. */
+    long roundBase() {
+        return roundBase;
+    }
+
+    /** When the last way down ended. */
+    long terminal() {
+        return terminal;
+    }
+
+    /** When a fault was seen after the margin was chosen; 0 if never. */
+    long lateFault() {
+        return lateFault;
+    }
+
+    OptionalDouble lastGood() {
+        return trials.stream().filter(trial -> trial.run() == run && !trial.fault()).mapToDouble(Trial::volts).min();
+    }
+
+    /** Where the present round (or, when the way down has ended, its last one) should land. */
+    OptionalDouble target() {
+        if (figures.stock().isEmpty() || figures.floor().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double from = ended ? aimedFrom : position;
+        double aim = Double.isNaN(from) ? reentry() : from - figures.stepVolts();
+        return OptionalDouble.of(Math.max(figures.floor().getAsDouble(), aim));
+    }
+
+    /** From the trimmer's maximum: back to where it was good before, or, on a repeat, a few decrements above the highest fault. */
+    private double reentry() {
+        double highest = figures.start().orElse(figures.stock().orElseThrow()) - figures.stepVolts();
+        OptionalDouble good = lastGood();
+        if (good.isPresent()) {
+            return Math.min(highest, good.getAsDouble());
+        }
+        double fault = trials.stream().filter(Trial::fault).mapToDouble(Trial::volts).max().orElse(highest);
+        return Math.min(highest, fault + 2 * figures.stepVolts());
+    }
+}

@@ -1,0 +1,159 @@
+package railtrim.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import railtrim.job.Fact;
+import railtrim.procedure.Field.Expected;
+import railtrim.procedure.Field.Outside;
+import railtrim.procedure.Step.Finding;
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+import railtrim.quantity.Quantity;
+import railtrim.quantity.QuantityReader;
+import railtrim.quantity.Unit;
+
+/** Judges an offered answer: can it be, is it what was expected, and if not, what slip is likely. */
+final class Judge {
+    private static final int LONGEST_TEXT = 2000;
+
+    private Judge() {}
+
+    // ---- numbers -------------------------------------------------------------------------------------------------------
+
+    static Verdict number(Figures figures, String step, Field.Number field, String text, boolean sure) {
+        Quantity quantity;
+        try {
+            quantity = QuantityReader.read(text, field.unit());
+        } catch (BadInput bad) {
+            return new Verdict.Refuse(List.of(bad.told()));
+        }
+        double value = quantity.value();
+        if (value < field.hardLow() || value > field.hardHigh()) {
+            return new Verdict.Refuse(List.of(Message.of(
+                    "verdict.impossible",
+                    text.strip(),
+                    Display.of(field.hardLow(), field.unit()),
+                    Display.of(field.hardHigh(), field.unit()))));
+        }
+        Fact fact = new Fact.Reading(step, field.id(), value, field.unit(), text.strip());
+        Optional<Message> danger = danger(figures, field, value);
+        if (danger.isPresent()) {
+            return new Verdict.Accept(fact, List.of(danger.get()));
+        }
+        Optional<Expected> expected = expected(figures, field);
+        if (expected.isEmpty() || inside(figures, field, value, expected.get()) || sure) {
+            return new Verdict.Accept(fact, List.of());
+        }
+        return new Verdict.AskAgain(askAgain(figures, field, value, expected.get()));
+    }
+
+    static Optional<Expected> expected(Figures figures, Field.Number field) {
+        return field.expected().apply(figures);
+    }
+
+    /** A reading that calls for power off at once, whatever else it is. */
+    static Optional<Message> danger(Figures figures, Field.Number field, double value) {
+        Optional<Expected> expected = expected(figures, field);
+        if (field.outside() == Outside.MAKE_SAFE
+                && expected.isPresent()
+                && !inside(figures, field, value, expected.get())) {
+            return Optional.of(outsideMessage(field, value, expected.get()));
+        }
+        if (RailFields.isLowered(field.id()) && figures.stock().isPresent()) {
+            double magnitude = Math.abs(value);
+            double slack = 2 * Ranges.repeat(figures);
+            if (magnitude > Ranges.ceiling(figures)) {
+                return Optional.of(Message.of(
+                        "verdict.above-stock", Display.volts(value), Display.volts(figures.stock().getAsDouble())));
+            }
+            if (figures.floor().isPresent() && magnitude < figures.floor().getAsDouble() - slack) {
+                return Optional.of(Message.of(
+                        "verdict.below-floor", Display.volts(value), Display.volts(figures.floor().getAsDouble())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What a written reading outside its range means for its step. */
+    static Optional<Finding> outside(Figures figures, Field.Number field, double value) {
+        return expected(figures, field)
+                .filter(expected -> !inside(figures, field, value, expected))
+                .map(expected -> {
+                    Message message = outsideMessage(field, value, expected);
+                    return field.outside() == Outside.ODD
+                            ? new Finding(Finding.Kind.WARNS, message, "")
+                            : new Finding(Finding.Kind.BLOCKS, message, "");
+                });
+    }
+
+    private static boolean inside(Figures figures, Field.Number field, double value, Expected expected) {
+        double compared = compared(figures, field, value);
+        double hair = 1e-9 * Math.max(1, Math.abs(compared));
+        return compared >= expected.low() - hair && compared <= expected.high() + hair;
+    }
+
+    /** Resistances are compared without the leads; the reference without its sign, which depends on which clip is red. */
+    private static double compared(Figures figures, Field.Number field, double value) {
+        boolean leads = field.unit() == Unit.OHM && !field.id().endsWith(".zero");
+        if (leads) {
+            return figures.lessLeads(value);
+        }
+        return field.id().equals("ref.volts") ? Math.abs(value) : value;
+    }
+
+    private static List<Message> askAgain(Figures figures, Field.Number field, double value, Expected expected) {
+        List<Message> says = new ArrayList<>();
+        says.add(outsideMessage(field, value, expected));
+        slip(figures, field, value, expected).ifPresent(says::add);
+        return says;
+    }
+
+    private static Message outsideMessage(Field.Number field, double value, Expected expected) {
+        if (field.again().isPresent()) {
+            return Message.of("verdict.again-differs", Display.of(value, field.unit()));
+        }
+        return Message.of(
+                "verdict.outside",
+                Display.of(value, field.unit()),
+                Display.of(expected.low(), field.unit()),
+                Display.of(expected.high(), field.unit()));
+    }
+
+    /** A factor of 1000 is the wrong prefix, of 10 a misread decimal, a wrong sign the probes swapped. */
+    private static Optional<Message> slip(Figures figures, Field.Number field, double value, Expected expected) {
+        if (inside(figures, field, -value, expected) && value != 0) {
+            return Optional.of(Message.of("verdict.slip-sign"));
+        }
+        for (double factor : new double[] {1000, 0.001, 10, 0.1}) {
+            if (value != 0 && inside(figures, field, value * factor, expected)) {
+                return Optional.of(field.again().isPresent()
+                        ? Message.of("verdict.slip-hidden")
+                        : Message.of("verdict.slip", Display.of(value * factor, field.unit())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    // ---- words and answers ---------------------------------------------------------------------------------------------
+
+    static Verdict text(String step, Field.Text field, String typed) {
+        String clean = typed.strip().replaceAll("[\\p{Cntrl}&&[^\\n]]", "");
+        if (clean.isEmpty() && field.required()) {
+            return new Verdict.Refuse(List.of(Message.of("verdict.text-empty")));
+        }
+        if (clean.length() > LONGEST_TEXT) {
+            return new Verdict.Refuse(List.of(
+                    Message.of("verdict.text-long", String.valueOf(clean.length()), String.valueOf(LONGEST_TEXT))));
+        }
+        return new Verdict.Accept(new Fact.Note(step, field.id(), clean), List.of());
+    }
+
+    static Verdict choice(Figures figures, String step, Field.Choice field, String option) {
+        boolean offered = field.options().apply(figures).stream().anyMatch(each -> each.id().equals(option));
+        return offered
+                ? new Verdict.Accept(new Fact.Choice(step, field.id(), option), List.of())
+                : new Verdict.Refuse(List.of(Message.of("verdict.no-such-answer", option)));
+    }
+}
