@@ -87,7 +87,8 @@ final class Build {
         return this;
     }
 
-    // ---- fields ------------------------------------------------------------------------------------------------------
+    // ---- fields
+    // ------------------------------------------------------------------------------------------------------
 
     Build text(String field, boolean required) {
         return text(field, required, ALWAYS);
@@ -113,7 +114,12 @@ final class Build {
     }
 
     Build number(
-            String field, Unit unit, double low, double high, Function<Figures, Optional<Expected>> expected, Outside outside) {
+            String field,
+            Unit unit,
+            double low,
+            double high,
+            Function<Figures, Optional<Expected>> expected,
+            Outside outside) {
         return number(field, unit, low, high, expected, outside, ALWAYS);
     }
 

@@ -26,7 +26,8 @@ final class Checks {
 
     private Checks() {}
 
-    // ---- prepare -----------------------------------------------------------------------------------------------------
+    // ---- prepare
+    // -----------------------------------------------------------------------------------------------------
 
     static List<Finding> scope(Figures figures) {
         List<Finding> findings = new ArrayList<>();
@@ -55,7 +56,8 @@ final class Checks {
         return findings;
     }
 
-    // ---- identify ----------------------------------------------------------------------------------------------------
+    // ---- identify
+    // ----------------------------------------------------------------------------------------------------
 
     static List<Finding> marking(Figures figures) {
         return switch (figures.choice("reg.control").orElse("adjustable")) {
@@ -73,7 +75,10 @@ final class Checks {
                 && outline.isPresent()
                 && !family.get().pinouts().isEmpty()
                 && !family.get().pinouts().containsKey(outline.get())) {
-            return List.of(warns("verdict.outline-unusual", family.get().name(), outline.get().id()));
+            return List.of(warns(
+                    "verdict.outline-unusual",
+                    family.get().name(),
+                    outline.get().id()));
         }
         return List.of();
     }
@@ -135,14 +140,18 @@ final class Checks {
             return List.of(stops("stop.place-unclear"));
         }
         List<Finding> findings = new ArrayList<>();
-        differs(figures, "place.pair", referencePair(figures), "verdict.place-differs", "marking").ifPresent(findings::add);
-        differs(figures, "place.leg", legPair(figures), "verdict.leg-differs", "").ifPresent(findings::add);
+        differs(figures, "place.pair", referencePair(figures), "verdict.place-differs", "marking")
+                .ifPresent(findings::add);
+        differs(figures, "place.leg", legPair(figures), "verdict.leg-differs", "")
+                .ifPresent(findings::add);
         return findings;
     }
 
     /** The two pins the reference voltage sits between. */
     static String referencePair(Figures figures) {
-        return figures.place().filter(place -> place == Place.FB_GND || place == Place.SHUNT).isPresent()
+        return figures.place()
+                        .filter(place -> place == Place.FB_GND || place == Place.SHUNT)
+                        .isPresent()
                 ? "adjust-ground"
                 : "out-adjust";
     }
@@ -179,16 +188,22 @@ final class Checks {
         return List.of(blocks(key, "legs"));
     }
 
-    // ---- baseline ----------------------------------------------------------------------------------------------------
+    // ---- baseline
+    // ----------------------------------------------------------------------------------------------------
 
     static List<Finding> load(Figures figures) {
         List<Finding> findings = new ArrayList<>();
         OptionalDouble stock = figures.stock();
         OptionalDouble high = figures.ratedHigh();
         if (stock.isPresent() && high.isPresent() && stock.getAsDouble() > high.getAsDouble()) {
-            findings.add(warns("verdict.stock-above-rated", Display.volts(stock.getAsDouble()), Display.volts(high.getAsDouble())));
+            findings.add(warns(
+                    "verdict.stock-above-rated",
+                    Display.volts(stock.getAsDouble()),
+                    Display.volts(high.getAsDouble())));
         }
-        if (stock.isPresent() && figures.ratedLow().isPresent() && stock.getAsDouble() < figures.ratedLow().getAsDouble()) {
+        if (stock.isPresent()
+                && figures.ratedLow().isPresent()
+                && stock.getAsDouble() < figures.ratedLow().getAsDouble()) {
             findings.add(warns("verdict.stock-below-rated"));
         }
         OptionalDouble reference = figures.reference();
@@ -205,7 +220,8 @@ final class Checks {
                 < 2 * figures.voltUncertainty(stock) + 4 * figures.voltUncertainty(reference);
     }
 
-    // ---- trimmer -----------------------------------------------------------------------------------------------------
+    // ---- trimmer
+    // -----------------------------------------------------------------------------------------------------
 
     static List<Finding> aim(Figures figures) {
         OptionalDouble floor = figures.floor();
@@ -221,7 +237,8 @@ final class Checks {
         }
         Optional<Trimmers.Candidate> picked = figures.trimmerPicked();
         List<Finding> findings = new ArrayList<>();
-        picked.ifPresent(candidate -> candidate.reasons().forEach(reason -> findings.add(new Finding(Kind.SAYS, reason, ""))));
+        picked.ifPresent(candidate ->
+                candidate.reasons().forEach(reason -> findings.add(new Finding(Kind.SAYS, reason, ""))));
         if (figures.chose("trimmer.stop", "none")) {
             picked.ifPresent(candidate ->
                     findings.add(blocks("verdict.stop-resistor-needed", "", Display.ohms(candidate.stopResistor()))));
@@ -236,25 +253,31 @@ final class Checks {
         }
         figures.trimmerInHand().ifPresent(hand -> {
             Kind kind = hand.verdict() == Trimmers.Verdict.REFUSED ? Kind.BLOCKS : Kind.SAYS;
-            hand.reasons().forEach(reason -> findings.add(new Finding(kind, reason, kind == Kind.BLOCKS ? "pick" : "")));
-            findings.add(says("verdict.start-predicted", Display.volts(hand.start()), Display.volts(hand.startWorst())));
+            hand.reasons()
+                    .forEach(reason -> findings.add(new Finding(kind, reason, kind == Kind.BLOCKS ? "pick" : "")));
+            findings.add(
+                    says("verdict.start-predicted", Display.volts(hand.start()), Display.volts(hand.startWorst())));
         });
         return findings;
     }
 
-    // ---- wire --------------------------------------------------------------------------------------------------------
+    // ---- wire
+    // --------------------------------------------------------------------------------------------------------
 
     static List<Finding> solder(Figures figures) {
         return asList(differs(figures, "solder.pair", legPair(figures), "verdict.soldered-elsewhere", ""));
     }
 
     static List<Finding> smooth(Figures figures) {
-        return figures.choice("smooth.feel").filter(feel -> !feel.equals("falls-smoothly")).isPresent()
+        return figures.choice("smooth.feel")
+                        .filter(feel -> !feel.equals("falls-smoothly"))
+                        .isPresent()
                 ? List.of(blocks("verdict.not-smooth", "solder"))
                 : List.of();
     }
 
-    // ---- power -------------------------------------------------------------------------------------------------------
+    // ---- power
+    // -------------------------------------------------------------------------------------------------------
 
     static List<Finding> firstLoad(Figures figures) {
         Optional<LineSolve.Solution> solution = figures.solution();
@@ -264,7 +287,11 @@ final class Checks {
         double leg = solution.get().leg();
         double doubt = 2 * solution.get().legUncertainty();
         String key = doubt > 0.25 * leg ? "verdict.leg-solved-coarse" : "verdict.leg-solved";
-        return List.of(says(key, Display.ohms(leg), Display.ohms(doubt), Display.ohms(figures.readLeg().orElseThrow())));
+        return List.of(says(
+                key,
+                Display.ohms(leg),
+                Display.ohms(doubt),
+                Display.ohms(figures.readLeg().orElseThrow())));
     }
 
     static List<Finding> seenWell(Figures figures, String field) {
@@ -304,7 +331,8 @@ final class Checks {
         return figures.chose("cool.how", "still-warm") ? List.of(blocks("verdict.still-warm", "")) : List.of();
     }
 
-    // ---- resistor ----------------------------------------------------------------------------------------------------
+    // ---- resistor
+    // ----------------------------------------------------------------------------------------------------
 
     /** Conductances subtract: the trimmer on its own and the total across the leg must tell the same leg. */
     static List<Finding> setting(Figures figures) {
@@ -316,7 +344,8 @@ final class Checks {
         double expected = Ranges.parallel(figures.readLeg().getAsDouble(), trimmer.getAsDouble());
         double slack = 0.03 * expected + 3 * figures.ohmUncertainty(expected);
         return Math.abs(total.getAsDouble() - expected) > slack
-                ? List.of(blocks("verdict.setting-differs", "", Display.ohms(expected), Display.ohms(total.getAsDouble())))
+                ? List.of(blocks(
+                        "verdict.setting-differs", "", Display.ohms(expected), Display.ohms(total.getAsDouble())))
                 : List.of();
     }
 
@@ -345,16 +374,21 @@ final class Checks {
         }
         double volts = circuit.get().magnitude(ohms.getAsDouble());
         return volts < floor.getAsDouble() - figures.voltResolution(volts) / 2
-                ? List.of(blocks("verdict.hand-too-low", "choose", Display.volts(volts), Display.volts(floor.getAsDouble())))
+                ? List.of(blocks(
+                        "verdict.hand-too-low", "choose", Display.volts(volts), Display.volts(floor.getAsDouble())))
                 : List.of(says("verdict.hand-gives", Display.volts(volts)));
     }
 
-    // ---- fit ---------------------------------------------------------------------------------------------------------
+    // ---- fit
+    // ---------------------------------------------------------------------------------------------------------
 
     static List<Finding> fit(Figures figures) {
         List<Finding> findings = new ArrayList<>();
-        differs(figures, "fit.pair", legPair(figures), "verdict.soldered-elsewhere", "").ifPresent(findings::add);
-        if (figures.choice("fit.left").filter(left -> !left.equals("resistor-only")).isPresent()) {
+        differs(figures, "fit.pair", legPair(figures), "verdict.soldered-elsewhere", "")
+                .ifPresent(findings::add);
+        if (figures.choice("fit.left")
+                .filter(left -> !left.equals("resistor-only"))
+                .isPresent()) {
             findings.add(blocks("verdict.trimmer-left", ""));
         }
         return findings;
@@ -365,18 +399,22 @@ final class Checks {
         OptionalDouble before = figures.number("temp.reg");
         OptionalDouble after = figures.number("fit.temp.reg");
         if (before.isPresent() && after.isPresent() && after.getAsDouble() > before.getAsDouble() + 2) {
-            findings.add(warns("verdict.regulator-hotter", Display.of(after.getAsDouble(), railtrim.quantity.Unit.CELSIUS)));
+            findings.add(
+                    warns("verdict.regulator-hotter", Display.of(after.getAsDouble(), railtrim.quantity.Unit.CELSIUS)));
         }
         return findings;
     }
 
     static List<Finding> record(Figures figures) {
-        return figures.choice("record.undo").filter(undo -> !undo.equals("added-resistor")).isPresent()
+        return figures.choice("record.undo")
+                        .filter(undo -> !undo.equals("added-resistor"))
+                        .isPresent()
                 ? List.of(blocks("verdict.undo-wrong", ""))
                 : List.of();
     }
 
-    // ---- helpers -----------------------------------------------------------------------------------------------------
+    // ---- helpers
+    // -----------------------------------------------------------------------------------------------------
 
     private static Optional<Finding> differs(Figures figures, String field, String right, String key, String backTo) {
         return figures.choice(field).filter(option -> !option.equals(right)).map(option -> blocks(key, backTo));

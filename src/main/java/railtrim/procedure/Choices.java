@@ -35,11 +35,14 @@ final class Choices {
     }
 
     static List<Option> roles() {
-        return named("option.role.", Arrays.stream(PinRole.values()).map(PinRole::id).toArray(String[]::new));
+        return named(
+                "option.role.", Arrays.stream(PinRole.values()).map(PinRole::id).toArray(String[]::new));
     }
 
     private static List<Option> named(String prefix, String... ids) {
-        return Arrays.stream(ids).map(id -> new Option(id, Message.of(prefix + id))).toList();
+        return Arrays.stream(ids)
+                .map(id -> new Option(id, Message.of(prefix + id)))
+                .toList();
     }
 
     static List<Option> families(RegulatorFamilies families) {
@@ -56,7 +59,8 @@ final class Choices {
                 .toList();
     }
 
-    // ---- candidates --------------------------------------------------------------------------------------------------
+    // ---- candidates
+    // --------------------------------------------------------------------------------------------------
 
     static String trimmerId(Trimmers.Candidate candidate) {
         return Math.round(candidate.nominal()) + "x" + candidate.turns();
@@ -84,7 +88,9 @@ final class Choices {
     }
 
     private static String shortest(double ohms) {
-        return new java.math.BigDecimal(String.valueOf(ohms)).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(String.valueOf(ohms))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     static List<Option> resistors(Figures figures) {

@@ -31,7 +31,8 @@ public final class Course {
         return state;
     }
 
-    // ---- answers -------------------------------------------------------------------------------------------------------
+    // ---- answers
+    // -------------------------------------------------------------------------------------------------------
 
     /** Answers a number or text field of the current step or card. {@code sure}: "the meter really shows this". */
     public Verdict type(String field, String text, boolean sure) {
@@ -47,16 +48,20 @@ public final class Course {
     }
 
     public Verdict choose(String field, String option) {
-        return answer(field, place -> place.field() instanceof Field.Choice choice
-                ? Judge.choice(state.figures(), place.step().id(), choice, option)
-                : refuse("verdict.no-such-answer", option));
+        return answer(
+                field,
+                place -> place.field() instanceof Field.Choice choice
+                        ? Judge.choice(state.figures(), place.step().id(), choice, option)
+                        : refuse("verdict.no-such-answer", option));
     }
 
     /** Answers a {@link Field.Switch}: "I have switched it". */
     public Verdict turn(String field) {
-        return answer(field, place -> place.field() instanceof Field.Switch change
-                ? new Verdict.Accept(new Fact.Power(place.step().id(), change.on()), List.of())
-                : refuse("verdict.no-such-answer", field));
+        return answer(
+                field,
+                place -> place.field() instanceof Field.Switch change
+                        ? new Verdict.Accept(new Fact.Power(place.step().id(), change.on()), List.of())
+                        : refuse("verdict.no-such-answer", field));
     }
 
     private Verdict answer(String field, java.util.function.Function<Place, Verdict> judge) {
@@ -88,7 +93,9 @@ public final class Course {
 
     /** A fault seen, or a reading that calls for power off, writes its alarm with it. */
     private Optional<Fact> alarmBy(Place place, Fact fact) {
-        if (fact instanceof Fact.Choice choice && choice.field().endsWith(".seen") && Descent.FAULTS.contains(choice.option())) {
+        if (fact instanceof Fact.Choice choice
+                && choice.field().endsWith(".seen")
+                && Descent.FAULTS.contains(choice.option())) {
             return Optional.of(new Fact.Alarm(choice.step(), choice.option().equals("smoke") ? "smoke" : "fault"));
         }
         if (fact instanceof Fact.Reading reading
@@ -99,7 +106,8 @@ public final class Course {
         return Optional.empty();
     }
 
-    // ---- what may be answered now --------------------------------------------------------------------------------------
+    // ---- what may be answered now
+    // --------------------------------------------------------------------------------------
 
     private record Place(Step step, Field field, Optional<StepState> standing) {}
 
@@ -135,7 +143,8 @@ public final class Course {
             if (Figures.fieldOf(fact).isPresent()) {
                 return state.steps().stream()
                         .filter(each -> each.step().id().equals(fact.step()))
-                        .filter(each -> each.step().power() == PowerNeed.OFF && each.step().phase() != Phase.FAULT)
+                        .filter(each -> each.step().power() == PowerNeed.OFF
+                                && each.step().phase() != Phase.FAULT)
                         .findFirst();
             }
         }
@@ -175,7 +184,8 @@ public final class Course {
                 .flatMap(number -> Judge.expected(state.figures(), number));
     }
 
-    // ---- dwell -----------------------------------------------------------------------------------------------------------
+    // ---- dwell
+    // -----------------------------------------------------------------------------------------------------------
 
     /** Seconds of dwell still to wait before the current step's readings are taken, 0 when none. */
     public long dwellLeft() {
@@ -218,7 +228,8 @@ public final class Course {
         return fact instanceof Fact.Reading;
     }
 
-    // ---- the rest --------------------------------------------------------------------------------------------------------
+    // ---- the rest
+    // --------------------------------------------------------------------------------------------------------
 
     public Verdict acknowledge(String caution) {
         if (state.card().isPresent() || !state.current().open().contains(caution)) {
@@ -234,9 +245,14 @@ public final class Course {
 
     /** Go back to a finished step to do it again; what rests on it becomes stale. */
     public Verdict reopen(String step, String reason) {
-        Optional<StepState> found = state.steps().stream().filter(each -> each.step().id().equals(step)).findFirst();
-        boolean safeCard = state.card().filter(card -> !(card instanceof Card.Stop)).isPresent();
-        if (found.isEmpty() || safeCard || found.get().entries().isEmpty() && found.get().status() != State.Status.SKIPPED) {
+        Optional<StepState> found = state.steps().stream()
+                .filter(each -> each.step().id().equals(step))
+                .findFirst();
+        boolean safeCard =
+                state.card().filter(card -> !(card instanceof Card.Stop)).isPresent();
+        if (found.isEmpty()
+                || safeCard
+                || found.get().entries().isEmpty() && found.get().status() != State.Status.SKIPPED) {
             return refuse("verdict.not-now");
         }
         if (found.get().step().phase() == Phase.STEP_DOWN || found.get().step().phase() == Phase.FAULT) {

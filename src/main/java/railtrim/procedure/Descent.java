@@ -177,7 +177,10 @@ final class Descent {
     }
 
     OptionalDouble lastGood() {
-        return trials.stream().filter(trial -> trial.run() == run && !trial.fault()).mapToDouble(Trial::volts).min();
+        return trials.stream()
+                .filter(trial -> trial.run() == run && !trial.fault())
+                .mapToDouble(Trial::volts)
+                .min();
     }
 
     /** Where the present round (or, when the way down has ended, its last one) should land. */
@@ -197,7 +200,11 @@ final class Descent {
         if (good.isPresent()) {
             return Math.min(highest, good.getAsDouble());
         }
-        double fault = trials.stream().filter(Trial::fault).mapToDouble(Trial::volts).max().orElse(highest);
+        double fault = trials.stream()
+                .filter(Trial::fault)
+                .mapToDouble(Trial::volts)
+                .max()
+                .orElse(highest);
         return Math.min(highest, fault + 2 * figures.stepVolts());
     }
 }

@@ -95,7 +95,10 @@ public final class Figures {
     }
 
     public Optional<Fact.Reading> reading(String field) {
-        return entry(field).map(Entry::fact).filter(Fact.Reading.class::isInstance).map(Fact.Reading.class::cast);
+        return entry(field)
+                .map(Entry::fact)
+                .filter(Fact.Reading.class::isInstance)
+                .map(Fact.Reading.class::cast);
     }
 
     /** Latest value of a number field that still counts (not reopened since), as read, SI units. */
@@ -121,7 +124,10 @@ public final class Figures {
     }
 
     public Optional<String> choice(String field) {
-        return entry(field).map(Entry::fact).filter(Fact.Choice.class::isInstance).map(fact -> ((Fact.Choice) fact).option());
+        return entry(field)
+                .map(Entry::fact)
+                .filter(Fact.Choice.class::isInstance)
+                .map(fact -> ((Fact.Choice) fact).option());
     }
 
     boolean chose(String field, String option) {
@@ -139,17 +145,19 @@ public final class Figures {
                 .toList();
     }
 
-    // ---- the board ---------------------------------------------------------------------------------------------------
+    // ---- the board
+    // ---------------------------------------------------------------------------------------------------
 
     public Meter meter() {
         return memo("meter", () -> switch (choice("meter.class").orElse("basic")) {
             case "middle" -> Meter.middle();
             case "fine" -> Meter.fine();
-            case "typed" -> Meter.typed(
-                    number("meter.volt.percent").orElse(1),
-                    number("meter.volt.digits").orElse(5),
-                    number("meter.ohm.percent").orElse(1),
-                    number("meter.ohm.digits").orElse(5));
+            case "typed" ->
+                Meter.typed(
+                        number("meter.volt.percent").orElse(1),
+                        number("meter.volt.digits").orElse(5),
+                        number("meter.ohm.percent").orElse(1),
+                        number("meter.ohm.digits").orElse(5));
             default -> Meter.basic();
         });
     }
@@ -167,7 +175,11 @@ public final class Figures {
     }
 
     public Optional<RegulatorFamily> family() {
-        return memo("family", () -> chose("reg.family", "other") ? typedFamily() : choice("reg.family").flatMap(families::named));
+        return memo(
+                "family",
+                () -> chose("reg.family", "other")
+                        ? typedFamily()
+                        : choice("reg.family").flatMap(families::named));
     }
 
     private Optional<RegulatorFamily> typedFamily() {
@@ -290,10 +302,13 @@ public final class Figures {
     }
 
     double bias() {
-        return family().map(RegulatorFamily::bias).filter(bias -> !Double.isNaN(bias)).orElse(0.0);
+        return family().map(RegulatorFamily::bias)
+                .filter(bias -> !Double.isNaN(bias))
+                .orElse(0.0);
     }
 
-    // ---- the law -----------------------------------------------------------------------------------------------------
+    // ---- the law
+    // -----------------------------------------------------------------------------------------------------
 
     /** Readings that lie on the straight line, stock first, all under the named load. */
     public List<LineSolve.Point> points() {
@@ -327,23 +342,33 @@ public final class Figures {
     /** Best estimate of the true circuit so far: solved from the trimmer's setting where that is known, else from the readings on the board. */
     public Optional<Circuit> circuit() {
         return memo("circuit", () -> {
-            if (ohms("setting.trimmer").isPresent() && magnitude("soak.volts").isPresent() && solution().isPresent()) {
+            if (ohms("setting.trimmer").isPresent()
+                    && magnitude("soak.volts").isPresent()
+                    && solution().isPresent()) {
                 return solution().map(solution -> solution.circuit(bias()));
             }
-            OptionalDouble leg = agreement().map(agreement -> OptionalDouble.of(agreement.leg())).orElse(readLeg());
+            OptionalDouble leg = agreement()
+                    .map(agreement -> OptionalDouble.of(agreement.leg()))
+                    .orElse(readLeg());
             return circuitWith(leg);
         });
     }
 
     /** The circuit with the largest true leg that the readings allow: what the start voltage is judged by. */
     Optional<Circuit> worstCircuit() {
-        return memo("worstCircuit", () -> circuitWith(
-                agreement().map(agreement -> OptionalDouble.of(agreement.legHigh())).orElse(readLeg())));
+        return memo(
+                "worstCircuit",
+                () -> circuitWith(agreement()
+                        .map(agreement -> OptionalDouble.of(agreement.legHigh()))
+                        .orElse(readLeg())));
     }
 
     Optional<Circuit> bestCaseCircuit() {
-        return memo("bestCaseCircuit", () -> circuitWith(
-                agreement().map(agreement -> OptionalDouble.of(agreement.legLow())).orElse(readLeg())));
+        return memo(
+                "bestCaseCircuit",
+                () -> circuitWith(agreement()
+                        .map(agreement -> OptionalDouble.of(agreement.legLow()))
+                        .orElse(readLeg())));
     }
 
     private Optional<Circuit> circuitWith(OptionalDouble leg) {
@@ -355,18 +380,26 @@ public final class Figures {
     }
 
     public List<Faults.Effect> faults() {
-        return memo("faults", () -> circuit()
-                .map(circuit -> Faults.table(
-                        circuit, addedNow().orElse(Double.POSITIVE_INFINITY), supply(), ratedHigh().orElse(Double.NaN)))
-                .orElse(List.of()));
+        return memo(
+                "faults",
+                () -> circuit()
+                        .map(circuit -> Faults.table(
+                                circuit,
+                                addedNow().orElse(Double.POSITIVE_INFINITY),
+                                supply(),
+                                ratedHigh().orElse(Double.NaN)))
+                        .orElse(List.of()));
     }
 
     private Supply supply() {
-        double dropout = family().map(RegulatorFamily::dropout).filter(value -> !Double.isNaN(value)).orElse(0.0);
+        double dropout = family().map(RegulatorFamily::dropout)
+                .filter(value -> !Double.isNaN(value))
+                .orElse(0.0);
         return input().isPresent() ? new Supply(input().getAsDouble(), dropout) : null;
     }
 
-    // ---- the trimmer -------------------------------------------------------------------------------------------------
+    // ---- the trimmer
+    // -------------------------------------------------------------------------------------------------
 
     private Optional<Trimmers.Wish> trimmerWish() {
         if (anyEmpty(floor(), number("aim.drop"))) {
@@ -377,28 +410,38 @@ public final class Figures {
     }
 
     public List<Trimmers.Candidate> trimmers() {
-        return memo("trimmers", () -> worstCircuit()
-                .flatMap(circuit -> trimmerWish().map(wish -> Trimmers.rank(circuit, wish)))
-                .orElse(List.of()));
+        return memo(
+                "trimmers",
+                () -> worstCircuit()
+                        .flatMap(circuit -> trimmerWish().map(wish -> Trimmers.rank(circuit, wish)))
+                        .orElse(List.of()));
     }
 
     public Optional<Trimmers.Candidate> trimmerPicked() {
-        return choice("trimmer.pick").flatMap(id -> trimmers().stream()
-                .filter(candidate -> Choices.trimmerId(candidate).equals(id))
-                .findFirst());
+        return choice("trimmer.pick")
+                .flatMap(id -> trimmers().stream()
+                        .filter(candidate -> Choices.trimmerId(candidate).equals(id))
+                        .findFirst());
     }
 
     public Optional<Trimmers.InHand> trimmerInHand() {
         return memo("trimmerInHand", () -> {
             OptionalDouble maximum = ohms("trimmer.max");
             OptionalDouble minimum = ohms("trimmer.min");
-            if (anyEmpty(maximum, minimum) || worstCircuit().isEmpty() || trimmerWish().isEmpty()) {
+            if (anyEmpty(maximum, minimum)
+                    || worstCircuit().isEmpty()
+                    || trimmerWish().isEmpty()) {
                 return Optional.empty();
             }
             double most = maximum.getAsDouble();
             double least = minimum.getAsDouble();
             return attempt(() -> Trimmers.judge(
-                    worstCircuit().get(), trimmerWish().get(), most, ohmUncertainty(most), least, ohmUncertainty(least)));
+                    worstCircuit().get(),
+                    trimmerWish().get(),
+                    most,
+                    ohmUncertainty(most),
+                    least,
+                    ohmUncertainty(least)));
         });
     }
 
@@ -428,7 +471,8 @@ public final class Figures {
         return OptionalDouble.of(Double.POSITIVE_INFINITY);
     }
 
-    // ---- the way down ------------------------------------------------------------------------------------------------
+    // ---- the way down
+    // ------------------------------------------------------------------------------------------------
 
     /** Last output reading with the board on, empty while it is off. */
     public OptionalDouble now() {
@@ -484,15 +528,18 @@ public final class Figures {
     }
 
     public Optional<MarginBudget> budget() {
-        return memo("budget", () -> failVoltage().flatMap(fail -> attempt(() -> MarginBudget.of(new MarginBudget.Given(
-                fail,
-                stock().orElseThrow(),
-                stepVolts(),
-                voltUncertainty(fail.fail()),
-                trials().stream().anyMatch(Trial::cold),
-                false,
-                CONFIDENCE,
-                COVERAGE)))));
+        return memo(
+                "budget",
+                () -> failVoltage()
+                        .flatMap(fail -> attempt(() -> MarginBudget.of(new MarginBudget.Given(
+                                fail,
+                                stock().orElseThrow(),
+                                stepVolts(),
+                                voltUncertainty(fail.fail()),
+                                trials().stream().anyMatch(Trial::cold),
+                                false,
+                                CONFIDENCE,
+                                COVERAGE)))));
     }
 
     /** The voltage chosen after the margin. */
@@ -500,7 +547,8 @@ public final class Figures {
         return magnitude("target.volts");
     }
 
-    // ---- the resistor ------------------------------------------------------------------------------------------------
+    // ---- the resistor
+    // ------------------------------------------------------------------------------------------------
 
     /** No corner of a resistor's tolerance may come below this: what the budget recommends, or less where that was chosen with a reason. */
     public OptionalDouble resistorFloor() {
@@ -524,21 +572,29 @@ public final class Figures {
             Optional<Series> series = choice("res.series").map(Series::valueOf);
             Optional<Double> tolerance = choice("res.tolerance").map(percent -> Double.parseDouble(percent) / 100);
             Optional<Integer> most = choice("res.most").map(Integer::valueOf);
-            if (circuit().isEmpty() || resistorFloor().isEmpty() || series.isEmpty() || tolerance.isEmpty() || most.isEmpty()) {
+            if (circuit().isEmpty()
+                    || resistorFloor().isEmpty()
+                    || series.isEmpty()
+                    || tolerance.isEmpty()
+                    || most.isEmpty()) {
                 return List.of();
             }
-            double target = Math.max(magnitude("soak.volts").orElse(target().getAsDouble()), resistorFloor().getAsDouble());
+            double target = Math.max(
+                    magnitude("soak.volts").orElse(target().getAsDouble()),
+                    resistorFloor().getAsDouble());
             Resistors.Wish wish =
                     new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get());
-            return attempt(() -> Resistors.choose(circuit().get(), legUncertainty(circuit().get()), wish, series.get()))
+            return attempt(() -> Resistors.choose(
+                            circuit().get(), legUncertainty(circuit().get()), wish, series.get()))
                     .orElse(List.of());
         });
     }
 
     public Optional<Resistors.Candidate> chosen() {
-        return choice("res.pick").flatMap(id -> resistors().stream()
-                .filter(candidate -> Choices.resistorId(candidate).equals(id))
-                .findFirst());
+        return choice("res.pick")
+                .flatMap(id -> resistors().stream()
+                        .filter(candidate -> Choices.resistorId(candidate).equals(id))
+                        .findFirst());
     }
 
     /** Voltage with the fixed resistor fitted, as read. */
@@ -567,14 +623,14 @@ public final class Figures {
 
     /** A series-pass regulator, whose loss is (Vin − V)·I; the data sheets of switching and shunt ones give no dropout. */
     private boolean linear() {
-        return family()
-                .filter(family -> family.place() == Place.OUT_ADJ
+        return family().filter(family -> family.place() == Place.OUT_ADJ
                         || family.place() == Place.NEGATIVE_OUT_ADJ
                         || !Double.isNaN(family.dropout()))
                 .isPresent();
     }
 
-    // ---- helpers -----------------------------------------------------------------------------------------------------
+    // ---- helpers
+    // -----------------------------------------------------------------------------------------------------
 
     private static boolean anyEmpty(OptionalDouble... values) {
         for (OptionalDouble value : values) {

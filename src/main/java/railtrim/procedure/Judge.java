@@ -20,7 +20,8 @@ final class Judge {
 
     private Judge() {}
 
-    // ---- numbers -------------------------------------------------------------------------------------------------------
+    // ---- numbers
+    // -------------------------------------------------------------------------------------------------------
 
     static Verdict number(Figures figures, String step, Field.Number field, String text, boolean sure) {
         Quantity quantity;
@@ -66,11 +67,15 @@ final class Judge {
             double slack = 2 * Ranges.repeat(figures);
             if (magnitude > Ranges.ceiling(figures)) {
                 return Optional.of(Message.of(
-                        "verdict.above-stock", Display.volts(value), Display.volts(figures.stock().getAsDouble())));
+                        "verdict.above-stock",
+                        Display.volts(value),
+                        Display.volts(figures.stock().getAsDouble())));
             }
             if (figures.floor().isPresent() && magnitude < figures.floor().getAsDouble() - slack) {
                 return Optional.of(Message.of(
-                        "verdict.below-floor", Display.volts(value), Display.volts(figures.floor().getAsDouble())));
+                        "verdict.below-floor",
+                        Display.volts(value),
+                        Display.volts(figures.floor().getAsDouble())));
             }
         }
         return Optional.empty();
@@ -128,15 +133,17 @@ final class Judge {
         }
         for (double factor : new double[] {1000, 0.001, 10, 0.1}) {
             if (value != 0 && inside(figures, field, value * factor, expected)) {
-                return Optional.of(field.again().isPresent()
-                        ? Message.of("verdict.slip-hidden")
-                        : Message.of("verdict.slip", Display.of(value * factor, field.unit())));
+                return Optional.of(
+                        field.again().isPresent()
+                                ? Message.of("verdict.slip-hidden")
+                                : Message.of("verdict.slip", Display.of(value * factor, field.unit())));
             }
         }
         return Optional.empty();
     }
 
-    // ---- words and answers ---------------------------------------------------------------------------------------------
+    // ---- words and answers
+    // ---------------------------------------------------------------------------------------------
 
     static Verdict text(String step, Field.Text field, String typed) {
         String clean = typed.strip().replaceAll("[\\p{Cntrl}&&[^\\n]]", "");
@@ -151,7 +158,8 @@ final class Judge {
     }
 
     static Verdict choice(Figures figures, String step, Field.Choice field, String option) {
-        boolean offered = field.options().apply(figures).stream().anyMatch(each -> each.id().equals(option));
+        boolean offered = field.options().apply(figures).stream()
+                .anyMatch(each -> each.id().equals(option));
         return offered
                 ? new Verdict.Accept(new Fact.Choice(step, field.id(), option), List.of())
                 : new Verdict.Refuse(List.of(Message.of("verdict.no-such-answer", option)));

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import railtrim.circuit.Circuit;
-import railtrim.circuit.RegulatorFamily;
 import railtrim.procedure.Field.Expected;
 import railtrim.quantity.Message;
 
@@ -31,7 +30,8 @@ final class Ranges {
         return fixed(-DEAD, DEAD, "expected.dead");
     }
 
-    // ---- identify ----------------------------------------------------------------------------------------------------
+    // ---- identify
+    // ----------------------------------------------------------------------------------------------------
 
     static Optional<Expected> sheetReferenceLow(Figures figures) {
         return around(figures.number("sheet.reference"), 0.9, 1.0, "expected.sheet-low");
@@ -49,7 +49,8 @@ final class Ranges {
         });
     }
 
-    // ---- baseline ----------------------------------------------------------------------------------------------------
+    // ---- baseline
+    // ----------------------------------------------------------------------------------------------------
 
     static Optional<Expected> reversedLeg(Figures figures) {
         return likeOhms(figures, figures.readLeg(), 0.03, "expected.reversed");
@@ -77,7 +78,8 @@ final class Ranges {
         OptionalDouble rail = figures.magnitude("base.rail");
         return rail.isEmpty()
                 ? stock(figures)
-                : Optional.of(signed(figures, rail.getAsDouble() * 0.95, rail.getAsDouble() * 1.02, "expected.stock-load"));
+                : Optional.of(
+                        signed(figures, rail.getAsDouble() * 0.95, rail.getAsDouble() * 1.02, "expected.stock-load"));
     }
 
     static Optional<Expected> input(Figures figures) {
@@ -87,14 +89,18 @@ final class Ranges {
             return Optional.empty();
         }
         return Optional.of(signed(
-                figures, stock.getAsDouble(), Math.max(highest.getAsDouble(), stock.getAsDouble()) * 1.05, "expected.input"));
+                figures,
+                stock.getAsDouble(),
+                Math.max(highest.getAsDouble(), stock.getAsDouble()) * 1.05,
+                "expected.input"));
     }
 
     static Optional<Expected> againOhms(Figures figures, String first, double part) {
         return likeOhms(figures, figures.ohms(first), part, "expected.again");
     }
 
-    // ---- trimmer -----------------------------------------------------------------------------------------------------
+    // ---- trimmer
+    // -----------------------------------------------------------------------------------------------------
 
     static Optional<Expected> lowest(Figures figures) {
         if (figures.stock().isEmpty() || figures.reference().isEmpty()) {
@@ -123,7 +129,8 @@ final class Ranges {
         });
     }
 
-    // ---- proofs by resistance -----------------------------------------------------------------------------------------
+    // ---- proofs by resistance
+    // -----------------------------------------------------------------------------------------
 
     static Optional<Expected> total(Figures figures, String added) {
         OptionalDouble leg = figures.readLeg();
@@ -131,7 +138,8 @@ final class Ranges {
         if (leg.isEmpty() || across.isEmpty()) {
             return Optional.empty();
         }
-        return likeOhms(figures, OptionalDouble.of(parallel(leg.getAsDouble(), across.getAsDouble())), 0.02, "expected.total");
+        return likeOhms(
+                figures, OptionalDouble.of(parallel(leg.getAsDouble(), across.getAsDouble())), 0.02, "expected.total");
     }
 
     static Optional<Expected> totalAtLowEnd(Figures figures) {
@@ -157,7 +165,8 @@ final class Ranges {
                 0.7 * rail.getAsDouble() - 0.3, 1.4 * rail.getAsDouble() + 0.5, Message.of("expected.rail-as-before")));
     }
 
-    // ---- powered readings ----------------------------------------------------------------------------------------------
+    // ---- powered readings
+    // ----------------------------------------------------------------------------------------------
 
     /** From the largest to the smallest true leg the readings allow, and never above stock. */
     static Optional<Expected> first(Figures figures) {
@@ -193,7 +202,8 @@ final class Ranges {
             return Optional.empty();
         }
         double slack = Math.max(0.75 * figures.stepVolts(), figures.voltResolution(target.getAsDouble()));
-        double low = Math.max(floor.getAsDouble() - figures.voltResolution(floor.getAsDouble()), target.getAsDouble() - slack);
+        double low = Math.max(
+                floor.getAsDouble() - figures.voltResolution(floor.getAsDouble()), target.getAsDouble() - slack);
         return Optional.of(signed(figures, low, target.getAsDouble() + slack, "expected.down"));
     }
 
@@ -202,7 +212,8 @@ final class Ranges {
             return Optional.empty();
         }
         double recommended = figures.budget().get().recommended();
-        double top = Math.max(recommended, figures.start().orElse(figures.stock().getAsDouble()));
+        double top =
+                Math.max(recommended, figures.start().orElse(figures.stock().getAsDouble()));
         return Optional.of(new Expected(recommended, top, Message.of("expected.target")));
     }
 
@@ -228,10 +239,15 @@ final class Ranges {
         if (hand.isEmpty() || figures.circuit().isEmpty()) {
             return Optional.empty();
         }
-        return near(figures, OptionalDouble.of(figures.circuit().get().magnitude(hand.getAsDouble())), 0.01, "expected.fitted");
+        return near(
+                figures,
+                OptionalDouble.of(figures.circuit().get().magnitude(hand.getAsDouble())),
+                0.01,
+                "expected.fitted");
     }
 
-    // ---- the resistor ---------------------------------------------------------------------------------------------------
+    // ---- the resistor
+    // ---------------------------------------------------------------------------------------------------
 
     static Optional<Expected> settingTotal(Figures figures) {
         OptionalDouble leg = figures.readLeg();
@@ -249,7 +265,9 @@ final class Ranges {
     /** The trimmer alone is what the law asks for at the voltage it was set to. */
     static Optional<Expected> settingTrimmer(Figures figures) {
         OptionalDouble volts = figures.magnitude("soak.volts");
-        if (volts.isEmpty() || figures.bestCaseCircuit().isEmpty() || figures.worstCircuit().isEmpty()) {
+        if (volts.isEmpty()
+                || figures.bestCaseCircuit().isEmpty()
+                || figures.worstCircuit().isEmpty()) {
             return Optional.empty();
         }
         double stock = figures.stock().orElseThrow();
@@ -267,13 +285,15 @@ final class Ranges {
 
     static Optional<Expected> hand(Figures figures) {
         return figures.chosen().map(candidate -> {
-            double tolerance = Double.parseDouble(figures.choice("res.tolerance").orElse("5")) / 100;
+            double tolerance =
+                    Double.parseDouble(figures.choice("res.tolerance").orElse("5")) / 100;
             double slack = tolerance * candidate.added() + 2 * figures.ohmUncertainty(candidate.added());
             return new Expected(candidate.added() - slack, candidate.added() + slack, Message.of("expected.hand"));
         });
     }
 
-    // ---- temperatures ----------------------------------------------------------------------------------------------------
+    // ---- temperatures
+    // ----------------------------------------------------------------------------------------------------
 
     static Optional<Expected> warm(Figures figures) {
         OptionalDouble room = figures.number("temp.room");
@@ -287,7 +307,8 @@ final class Ranges {
                 : Optional.of(new Expected(10, before.getAsDouble() + 3, Message.of("expected.chip-after")));
     }
 
-    // ---- helpers ----------------------------------------------------------------------------------------------------------
+    // ---- helpers
+    // ----------------------------------------------------------------------------------------------------------
 
     /** What one meter on one range repeats to, volts: two counts or 0.2 %, whichever is more. */
     static double repeat(Figures figures) {

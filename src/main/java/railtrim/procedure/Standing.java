@@ -38,7 +38,8 @@ final class Standing {
         this.steps = steps;
         this.families = families;
         this.job = job;
-        this.byStep = job.entries().stream().collect(Collectors.groupingBy(entry -> entry.fact().step()));
+        this.byStep = job.entries().stream()
+                .collect(Collectors.groupingBy(entry -> entry.fact().step()));
     }
 
     static State of(List<Step> steps, RegulatorFamilies families, Job job) {
@@ -47,7 +48,8 @@ final class Standing {
         return standing.state();
     }
 
-    // ---- events --------------------------------------------------------------------------------------------------------
+    // ---- events
+    // --------------------------------------------------------------------------------------------------------
 
     private void readEvents() {
         boolean railProven = false;
@@ -83,7 +85,9 @@ final class Standing {
                     zeroProven = reading.value() <= 1;
                 }
             }
-            if (railProven && zeroProven && card.filter(Card.Resume.class::isInstance).isPresent()) {
+            if (railProven
+                    && zeroProven
+                    && card.filter(Card.Resume.class::isInstance).isPresent()) {
                 card = Optional.empty();
             }
         }
@@ -105,7 +109,10 @@ final class Standing {
     /** Smoke, or a reading that does not fit the circuit, sends the work back to the last proof with the power off. */
     private void alarm(Fact.Alarm alarm, long sequence) {
         card = Optional.of(new Card.MakeSafe(Message.of("alarm." + alarm.reason())));
-        Step at = steps.stream().filter(step -> step.id().equals(alarm.step())).findFirst().orElse(null);
+        Step at = steps.stream()
+                .filter(step -> step.id().equals(alarm.step()))
+                .findFirst()
+                .orElse(null);
         if (at == null) {
             return;
         }
@@ -126,7 +133,8 @@ final class Standing {
         return step.power() == PowerNeed.TO_ON || step.phase() == Phase.FIRST_POWER || step.phase() == Phase.FIT;
     }
 
-    // ---- state ---------------------------------------------------------------------------------------------------------
+    // ---- state
+    // ---------------------------------------------------------------------------------------------------------
 
     private State state() {
         Pass pass = new Pass();
@@ -160,28 +168,36 @@ final class Standing {
         private Look look(Step step) {
             List<Entry> all = byStep.getOrDefault(step.id(), List.of());
             long reopening = reopened.getOrDefault(step.id(), 0L);
-            long base = Math.max(reopening, Math.max(rested(step), Math.max(loop(step), expired.getOrDefault(step.id(), 0L))));
+            long base = Math.max(
+                    reopening, Math.max(rested(step), Math.max(loop(step), expired.getOrDefault(step.id(), 0L))));
             List<Entry> counting = all.stream()
-                    .filter(entry -> entry.sequence() > base && Figures.fieldOf(entry.fact()).isPresent())
+                    .filter(entry -> entry.sequence() > base
+                            && Figures.fieldOf(entry.fact()).isPresent())
                     .toList();
             figures.take(counting);
-            freshest.put(step.id(), counting.stream().mapToLong(Entry::sequence).max().orElse(base));
+            freshest.put(
+                    step.id(),
+                    counting.stream().mapToLong(Entry::sequence).max().orElse(base));
             boolean needed = step.needed().test(figures);
             if (!needed) {
                 return new Look(step, false, false, false, List.of(), List.of(), List.of(), counting);
             }
-            boolean skipped = all.stream()
-                    .anyMatch(entry -> entry.sequence() > base && entry.fact() instanceof Fact.Skipped);
+            boolean skipped =
+                    all.stream().anyMatch(entry -> entry.sequence() > base && entry.fact() instanceof Fact.Skipped);
             List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             List<Finding> findings = new ArrayList<>(outside(step, counting));
             findings.addAll(counting.isEmpty() ? List.of() : step.checks().apply(figures));
-            boolean before = all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
+            boolean before =
+                    all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
             return new Look(step, true, skipped, before, open, missing, findings, counting);
         }
 
         private long rested(Step step) {
-            return step.restsOn().stream().mapToLong(id -> freshest.getOrDefault(id, 0L)).max().orElse(0);
+            return step.restsOn().stream()
+                    .mapToLong(id -> freshest.getOrDefault(id, 0L))
+                    .max()
+                    .orElse(0);
         }
 
         private long loop(Step step) {
@@ -198,7 +214,9 @@ final class Standing {
                     .filter(entry -> entry.sequence() > reopening && entry.fact() instanceof Fact.Acknowledged)
                     .map(entry -> ((Fact.Acknowledged) entry.fact()).caution())
                     .collect(Collectors.toSet());
-            return step.cautions().stream().filter(caution -> !acknowledged.contains(caution)).toList();
+            return step.cautions().stream()
+                    .filter(caution -> !acknowledged.contains(caution))
+                    .toList();
         }
 
         private List<String> missing(Step step, List<Entry> counting) {
@@ -237,7 +255,9 @@ final class Standing {
         }
 
         private boolean offAlready(Look look) {
-            return look.step().power() == PowerNeed.TO_OFF && power == Power.OFF && look.counting().isEmpty();
+            return look.step().power() == PowerNeed.TO_OFF
+                    && power == Power.OFF
+                    && look.counting().isEmpty();
         }
 
         State state(int current) {
@@ -280,7 +300,8 @@ final class Standing {
             for (Look look : looks) {
                 for (Finding finding : look.findings()) {
                     if (finding.kind() == Finding.Kind.STOPS) {
-                        return Optional.of(new Card.Stop(finding.message(), look.step().id()));
+                        return Optional.of(
+                                new Card.Stop(finding.message(), look.step().id()));
                     }
                 }
             }

@@ -58,11 +58,45 @@ final class Steps {
         Predicate<Figures> typed = figures -> figures.chose("meter.class", "typed");
         steps.add(step(Phase.PREPARE, "meter", PowerNeed.OFF)
                 .choice("meter.class", "basic", "middle", "fine", "typed")
-                .number("meter.volt.percent", Unit.PERCENT, 0, 10, Ranges.fixed(0.01, 2, "expected.accuracy"), Outside.ODD, typed)
-                .number("meter.volt.digits", Unit.COUNT, 0, 100, Ranges.fixed(0, 20, "expected.accuracy"), Outside.ODD, typed)
-                .number("meter.ohm.percent", Unit.PERCENT, 0, 10, Ranges.fixed(0.01, 3, "expected.accuracy"), Outside.ODD, typed)
-                .number("meter.ohm.digits", Unit.COUNT, 0, 100, Ranges.fixed(0, 20, "expected.accuracy"), Outside.ODD, typed)
-                .number("meter.proof", Unit.VOLT, -20, 20, Ranges.fixed(1.1, 1.8, "expected.cell"), Outside.MEASURE_AGAIN)
+                .number(
+                        "meter.volt.percent",
+                        Unit.PERCENT,
+                        0,
+                        10,
+                        Ranges.fixed(0.01, 2, "expected.accuracy"),
+                        Outside.ODD,
+                        typed)
+                .number(
+                        "meter.volt.digits",
+                        Unit.COUNT,
+                        0,
+                        100,
+                        Ranges.fixed(0, 20, "expected.accuracy"),
+                        Outside.ODD,
+                        typed)
+                .number(
+                        "meter.ohm.percent",
+                        Unit.PERCENT,
+                        0,
+                        10,
+                        Ranges.fixed(0.01, 3, "expected.accuracy"),
+                        Outside.ODD,
+                        typed)
+                .number(
+                        "meter.ohm.digits",
+                        Unit.COUNT,
+                        0,
+                        100,
+                        Ranges.fixed(0, 20, "expected.accuracy"),
+                        Outside.ODD,
+                        typed)
+                .number(
+                        "meter.proof",
+                        Unit.VOLT,
+                        -20,
+                        20,
+                        Ranges.fixed(1.1, 1.8, "expected.cell"),
+                        Outside.MEASURE_AGAIN)
                 .number("meter.zero", Unit.OHM, 0, 50, Ranges.fixed(0, 1, "expected.zero"), Outside.MEASURE_AGAIN)
                 .done());
         steps.add(step(Phase.PREPARE, "workplace", PowerNeed.OFF)
@@ -89,13 +123,31 @@ final class Steps {
                 .needed(figures -> figures.chose("reg.family", "other"))
                 .restsOn("marking")
                 .choice("sheet.place", placeIds())
-                .number("sheet.reference", Unit.VOLT, 0.2, 10, Ranges.fixed(0.4, 3, "expected.sheet-reference"), Outside.ODD)
+                .number(
+                        "sheet.reference",
+                        Unit.VOLT,
+                        0.2,
+                        10,
+                        Ranges.fixed(0.4, 3, "expected.sheet-reference"),
+                        Outside.ODD)
                 .number("sheet.reference.low", Unit.VOLT, 0.2, 10, Ranges::sheetReferenceLow, Outside.ODD)
                 .number("sheet.reference.high", Unit.VOLT, 0.2, 10, Ranges::sheetReferenceHigh, Outside.ODD)
                 .number("sheet.bias", Unit.AMPERE, 0, 0.01, Ranges.fixed(0, 3e-4, "expected.sheet-bias"), Outside.ODD)
                 .number("sheet.dropout", Unit.VOLT, 0, 5, Ranges.fixed(0.05, 3, "expected.sheet-dropout"), Outside.ODD)
-                .number("sheet.minimum-load", Unit.AMPERE, 0, 0.1, Ranges.fixed(0, 0.02, "expected.sheet-load"), Outside.ODD)
-                .number("sheet.input.highest", Unit.VOLT, 1, 100, Ranges.fixed(5, 60, "expected.sheet-input"), Outside.ODD)
+                .number(
+                        "sheet.minimum-load",
+                        Unit.AMPERE,
+                        0,
+                        0.1,
+                        Ranges.fixed(0, 0.02, "expected.sheet-load"),
+                        Outside.ODD)
+                .number(
+                        "sheet.input.highest",
+                        Unit.VOLT,
+                        1,
+                        100,
+                        Ranges.fixed(5, 60, "expected.sheet-input"),
+                        Outside.ODD)
                 .checks(Checks::datasheet)
                 .picture(Picture.PACKAGE)
                 .done());
@@ -147,7 +199,9 @@ final class Steps {
             build.choice(
                     "pin." + pin,
                     figures -> roles,
-                    figures -> figures.outline().filter(outline -> outline.pins() >= number).isPresent());
+                    figures -> figures.outline()
+                            .filter(outline -> outline.pins() >= number)
+                            .isPresent());
         }
         build.choice(
                 "pin.tab",
@@ -180,12 +234,19 @@ final class Steps {
                 .volts("stock.volts", Ranges::stockUnderLoad)
                 .volts("input.volts", Ranges::input)
                 .choice("current.known", "yes", "no")
-                .number("load.current", Unit.AMPERE, 0, 50, Ranges.fixed(0.01, 10, "expected.current"), Outside.ODD, currentKnown)
+                .number(
+                        "load.current",
+                        Unit.AMPERE,
+                        0,
+                        50,
+                        Ranges.fixed(0.01, 10, "expected.current"),
+                        Outside.ODD,
+                        currentKnown)
                 .checks(Checks::load)
                 .picture(Picture.LADDER)
                 .done());
-        Predicate<Figures> thermometer =
-                figures -> figures.choice("temp.how").filter(how -> !how.equals("none")).isPresent();
+        Predicate<Figures> thermometer = figures ->
+                figures.choice("temp.how").filter(how -> !how.equals("none")).isPresent();
         steps.add(step(Phase.BASELINE, "warm", PowerNeed.ON)
                 .skippable()
                 .restsOn("load")
@@ -218,8 +279,9 @@ final class Steps {
                 .checks(Checks::aim)
                 .picture(Picture.LADDER)
                 .done());
-        Predicate<Figures> stopAdvised = figures ->
-                figures.trimmerPicked().filter(candidate -> candidate.stopResistor() > 0).isPresent();
+        Predicate<Figures> stopAdvised = figures -> figures.trimmerPicked()
+                .filter(candidate -> candidate.stopResistor() > 0)
+                .isPresent();
         steps.add(step(Phase.TRIMMER, "pick", PowerNeed.OFF)
                 .restsOn("aim")
                 .choice("trimmer.pick", Choices::trimmers)
@@ -402,7 +464,10 @@ final class Steps {
                 .choice("res.series", "E12", "E24", "E96")
                 .choice("res.tolerance", "5", "1", "0.5", "0.1")
                 .choice("res.most", "1", "2")
-                .choice("res.pick", Choices::resistors, figures -> !figures.resistors().isEmpty())
+                .choice(
+                        "res.pick",
+                        Choices::resistors,
+                        figures -> !figures.resistors().isEmpty())
                 .checks(Checks::choose)
                 .picture(Picture.RESISTORS)
                 .done());
@@ -472,10 +537,12 @@ final class Steps {
                 .done());
     }
 
-    // ---- steps of the cards --------------------------------------------------------------------------------------------
+    // ---- steps of the cards
+    // --------------------------------------------------------------------------------------------
 
     /** Behind the make-safe card. */
-    static final Step SAFE = step(Phase.FAULT, "safe", PowerNeed.OFF).dead("safe.rail").done();
+    static final Step SAFE =
+            step(Phase.FAULT, "safe", PowerNeed.OFF).dead("safe.rail").done();
 
     /** Behind the card after an interruption. */
     static final Step RESUME = step(Phase.PREPARE, "resume", PowerNeed.OFF)
