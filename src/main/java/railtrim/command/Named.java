@@ -1,0 +1,25 @@
+package railtrim.command;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import railtrim.parts.Series;
+import railtrim.quantity.Message;
+
+/** Reads options that name one of a few things. */
+final class Named {
+    private Named() {}
+
+    static Series series(String option, String text) {
+        String wanted = text.strip().toUpperCase(Locale.ROOT);
+        return Arrays.stream(Series.values())
+                .filter(series -> series.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> new BadOption(
+                        option,
+                        Message.of(
+                                "command.wrong.series",
+                                Typed.shown(text),
+                                Arrays.stream(Series.values()).map(Series::name).collect(Collectors.joining(", ")))));
+    }
+}

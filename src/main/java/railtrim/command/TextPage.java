@@ -1,0 +1,164 @@
+package railtrim.command;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import railtrim.procedure.Caution;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+import railtrim.quantity.Quantity;
+import railtrim.quantity.Unit;
+
+/** Writes what the wizard has to say to a terminal. Knows no rule of the procedure. */
+final class TextPage {
+    private static final int WIDTH = 78;
+
+    private final PrintStream out;
+    private final Words words;
+
+    TextPage(PrintStream out, Words words) {
+        this.out = out;
+        this.words = words;
+    }
+
+    void say(String key, Object... values) {
+        wrapped("", words.of(key, values));
+    }
+
+    void tell(String lead, List<Message> messages) {
+        messages.forEach(message -> wrapped(lead, words.of(message)));
+    }
+
+    void blank() {
+        out.println();
+    }
+
+    void prompt() {
+        out.print("> ");
+        out.flush();
+    }
+
+    /** Where we are, the power this step needs, and why the step is there. */
+    void step(State state) {
+        Step step = state.current().step();
+        String phase = words.of("phase." + step.phase().id());
+        int number = state.steps().indexOf(state.current()) + 1;
+        rule();
+        say(
+                "command.text.where",
+                phase,
+                Integer.toString(number),
+                Integer.toString(state.steps().size()),
+                words.of("command.text.power." + lower(step.power())));
+        rail(state);
+        blank();
+        say("step." + step.id() + ".title");
+        wrapped("  ", words.of("step." + step.id() + ".why"));
+        if (step.hold()) {
+            wrapped("  ", words.of("command.text.hold"));
+        }
+    }
+
+    void action(Step step) {
+        blank();
+        wrapped(words.of("command.text.do") + " ", words.of("step." + step.id() + ".action"));
+    }
+
+    void outside(Step step) {
+        String key = "step." + step.id() + ".outside";
+        if (words.has(key)) {
+            wrapped("  ", words.of(key));
+        }
+    }
+
+    void caution(Caution caution, String word) {
+        blank();
+        say("command.text.level." + lower(caution.level()));
+        wrapped("  ", caution.hazard());
+        wrapped("  ", caution.consequence());
+        wrapped("  ", caution.avoidance());
+        say("command.text.acknowledge", word);
+    }
+
+    void makeSafe(Message reason) {
+        rule();
+        say("command.text.safe.title");
+        wrapped("  ", words.of(reason));
+        for (int line = 1; line <= 3; line++) {
+            wrapped("  " + line + ". ", words.of("command.text.safe." + line));
+        }
+    }
+
+    void stop(Message reason) {
+        rule();
+        say("command.text.stop.title");
+        wrapped("  ", words.of(reason));
+        say("command.text.stop.next");
+    }
+
+    void resume(State.Card.Resume resume) {
+        rule();
+        say("command.text.resume.title", Display.of(resume.gapSeconds(), Unit.SECOND));
+        resume.note().ifPresent(note -> wrapped("  ", words.of("command.text.resume.note", note)));
+        wrapped("  ", words.of("command.text.resume.why"));
+    }
+
+    /** What is asked for and how to find it out. */
+    void ask(Field field) {
+        blank();
+        wrapped("? ", FieldText.label(words, field.id()));
+        FieldText.help(words, field.id()).ifPresent(help -> wrapped("  ", help));
+    }
+
+    /** What to expect, shown before the reading is typed. */
+    void expected(Field.Expected expected, Unit unit) {
+        wrapped(
+                "  ",
+                words.of(
+                        "command.text.expected",
+                        FieldText.value(expected.low(), unit),
+                        FieldText.value(expected.high(), unit),
+                        words.of(expected.because())));
+    }
+
+    void options(List<Field.Option> options) {
+        for (int i = 0; i < options.size(); i++) {
+            wrapped("  " + (i + 1) + "  ", words.of(options.get(i).label()));
+        }
+    }
+
+    void readBack(Quantity quantity) {
+        say("command.text.read-back", Display.inWords(quantity));
+    }
+
+    void findings(List<Step.Finding> findings) {
+        for (Step.Finding finding : findings) {
+            wrapped(words.of("command.text.finding." + lower(finding.kind())) + " ", words.of(finding.message()));
+        }
+    }
+
+    private void rail(State state) {
+        OptionalDouble rail = state.figures().rail();
+        if (rail.isPresent()) {
+            say("command.text.rail", Display.volts(rail.getAsDouble()));
+        }
+    }
+
+    private void rule() {
+        out.println();
+        out.println("-".repeat(WIDTH));
+    }
+
+    private void wrapped(String lead, String text) {
+        Wrap.lines(lead, text, WIDTH).forEach(out::println);
+    }
+
+    private static String lower(Enum<?> name) {
+        return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
