@@ -135,8 +135,8 @@ final class CircuitOptions {
             throw BadInput.of(
                     "command.wrong.leg-current",
                     Display.of(current, Unit.AMPERE),
-                    Display.of(least, Unit.AMPERE),
-                    Display.of(MOST_CURRENT, Unit.AMPERE));
+                    Typed.limit(least, Unit.AMPERE),
+                    Typed.limit(MOST_CURRENT, Unit.AMPERE));
         }
         if (current <= circuit.bias()) {
             throw new BadOption(

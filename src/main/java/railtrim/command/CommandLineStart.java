@@ -56,7 +56,7 @@ public final class CommandLineStart {
             return Answer.DONE;
         }
         Answer answer = ((Asked) leaf.commandSpec().userObject()).answer();
-        if (leaf.hasMatchedOption(JSON)) {
+        if (leaf.commandSpec().findOption(JSON) != null && leaf.hasMatchedOption(JSON)) {
             terminal.out().println(JsonText.of(answer.json()));
         } else {
             answer.sheet().lines().forEach(terminal.out()::println);
@@ -72,16 +72,23 @@ public final class CommandLineStart {
         for (Asked command : commands()) {
             CommandSpec spec = CommandSpec.forAnnotatedObject(command);
             spec.addOption(help());
-            spec.addOption(OptionSpec.builder(JSON)
-                    .type(boolean.class)
-                    .description("${bundle:command.option.json}")
-                    .build());
+            if (!(command instanceof TextCommand)) {
+                spec.addOption(json());
+            }
             commandLine.addSubcommand(spec.name(), new CommandLine(spec));
         }
         // A value that begins with @ is a value, never the name of a file with more options.
         return commandLine
                 .setExpandAtFiles(false)
+                .setUsageHelpWidth(100)
                 .setResourceBundle(ResourceBundle.getBundle("railtrim.words", Locale.ROOT));
+    }
+
+    private static OptionSpec json() {
+        return OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("${bundle:command.option.json}")
+                .build();
     }
 
     private static OptionSpec help() {
@@ -101,7 +108,8 @@ public final class CommandLineStart {
                 new ResistorChoice(words),
                 new Preferred(words),
                 new HeatFigures(words),
-                new MeterAccuracy(words));
+                new MeterAccuracy(words),
+                new TextCommand(terminal, words));
     }
 
     private int wrong(String line) {

@@ -86,8 +86,13 @@ final class Typed {
                     Message.of(
                             "command.wrong.range." + unit.name().toLowerCase(java.util.Locale.ROOT),
                             shown(text),
-                            Display.of(least, unit),
-                            Display.of(most, unit)));
+                            limit(least, unit),
+                            limit(most, unit)));
         }
+    }
+
+    /** A limit is a round number: 0.1 Ω, not 0.1000 Ω. */
+    static String limit(double value, Unit unit) {
+        return Display.of(value, unit).replaceFirst("(\\.\\d*?)0+(?!\\d)", "$1").replaceFirst("\\.(?!\\d)", "");
     }
 }
