@@ -2,6 +2,7 @@ package railtrim.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
@@ -36,11 +37,15 @@ public final class RandomBoards {
 
     /** One board with its reference in a given place. @throws railtrim.quantity.BadInput where no family has it there */
     public Board draw(String name, Place place) {
-        RegulatorFamily family = oneOf(families.stream()
-                .filter(known -> known.place() == place && !known.pinouts().isEmpty())
-                .toList());
+        RegulatorFamily family =
+                oneOf(families.stream().filter(known -> known.place() == place).toList());
         Board.Divider divider = divider(family);
-        Outline outline = oneOf(family.pinouts().keySet().stream().sorted().toList());
+        // Where a family's pins vary by maker, this maker has the small three-pin package.
+        Map<Outline, List<PinRole>> pinouts = family.pinouts().isEmpty()
+                ? Map.of(Outline.TO_92, List.of(PinRole.ADJUST, PinRole.GROUND, PinRole.OUTPUT))
+                : family.pinouts();
+        Outline outline = oneOf(pinouts.keySet().stream().sorted().toList());
+        List<PinRole> pins = pinouts.get(outline);
         return new Board(
                 new Board.Label(name, "Chance", "A board drawn by chance.", "Whatever it has in store."),
                 new Board.Feed("bench", 12),
@@ -50,7 +55,7 @@ public final class RandomBoards {
                         family.id(),
                         Optional.empty(),
                         outline,
-                        family.pinouts().get(outline),
+                        pins,
                         outline.hasTab()
                                 ? Optional.of(family.tab() == null ? PinRole.OUTPUT : family.tab())
                                 : Optional.empty(),

@@ -59,16 +59,22 @@ public final class VirtualMeter {
     }
 
     private static Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
+        double passed = 0;
         for (int i = 0; i < ranges.size(); i++) {
             Meter.Range range = ranges.get(i);
             double resolution = range.accuracy().resolution();
             Error error = errors.get(i);
             double counts = Math.rint(truth * (1 + error.gain()) / resolution + error.offset());
-            double value = counts * resolution;
-            if (Math.abs(value) <= range.fullScale() && Double.isFinite(value)) {
+            // What was too much for the smaller range is not shown as less than that range holds: the display tells the
+            // range by its decimals.
+            double least = i == 0 ? 0 : Math.floor(passed / resolution) + 1;
+            double value = Math.copySign(Math.max(Math.abs(counts), least), counts) * resolution;
+            // Full scale itself is shown; the margin keeps it there after decimal rounding.
+            if (Math.abs(value) <= range.fullScale() * (1 + 1e-9) && Double.isFinite(value)) {
                 // No meter shows less than nothing on an ohms range.
                 return written(unit == Unit.OHM ? Math.max(0, value) : value, unit, range);
             }
+            passed = range.fullScale();
         }
         return new Shown(Shown.OVERLOAD, unit, Double.NaN);
     }
