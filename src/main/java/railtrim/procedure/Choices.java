@@ -73,12 +73,13 @@ final class Choices {
                 .map(candidate -> new Option(
                         trimmerId(candidate),
                         Message.of(
-                                "option.trimmer.pick.named",
+                                candidate.verdict() == Trimmers.Verdict.GOOD
+                                        ? "option.trimmer.pick.good"
+                                        : "option.trimmer.pick.usable",
                                 Display.ohms(candidate.nominal()),
                                 String.valueOf(candidate.turns()),
                                 Display.volts(candidate.startWorst()),
-                                candidate.stopResistor() > 0 ? Display.ohms(candidate.stopResistor()) : "–",
-                                candidate.verdict() == Trimmers.Verdict.GOOD ? "+" : "")))
+                                candidate.stopResistor() > 0 ? Display.ohms(candidate.stopResistor()) : "–")))
                 .toList();
     }
 

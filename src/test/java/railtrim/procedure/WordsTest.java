@@ -17,18 +17,23 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import railtrim.job.BuiltIn;
+import railtrim.job.Job;
 
 /** The words of the way, held to what a first-timer can read with an iron in the hand. */
 class WordsTest {
     private static final String BUNDLE = BuiltIn.text("words.properties");
     private static final Map<String, String> WORDS = read();
 
-    /** The steps in order, and the two cards that ask for readings. */
-    private static final List<String> STEPS = List.of(("scope chip meter workplace marking datasheet pins place clip "
-                    + "ref.on ref.off legs base.on load warm base.off agree aim pick ends solder proof smooth first.on "
-                    + "first.load down.on down.set down.watch down.off fault.note fault.next budget set.on set.down "
-                    + "soak set.off cool cold cold.off setting choose hand fit fit.proof fit.on fit.soak fit.off record")
-            .split(" "));
+    private static final Procedure PROCEDURE = Procedure.builtIn();
+    private static final Figures NOTHING_KNOWN =
+            PROCEDURE.state(Job.empty("nothing known yet")).figures();
+    private static final List<String> STEPS =
+            PROCEDURE.steps().stream().map(Step::id).toList();
+    private static final List<Field> FIELDS =
+            PROCEDURE.steps().stream().flatMap(step -> step.fields().stream()).toList();
+
+    /** Fields of the cards that stand before a step. */
+    private static final List<String> CARD_FIELDS = List.of("safe.rail", "resume.rail", "resume.zero");
 
     private static final List<String> CARDS_WITH_AN_ACTION = List.of("card.safe", "card.resume");
 
@@ -128,15 +133,20 @@ class WordsTest {
         });
     }
 
+    /** The key of a field's words; all numbered pins share theirs. */
+    private static String words(String field) {
+        return field.matches("pin\\.\\d+") ? "field.pin" : "field." + field;
+    }
+
+    private static Stream<String> fieldWords() {
+        return Stream.concat(FIELDS.stream().map(Field::id), CARD_FIELDS.stream())
+                .map(WordsTest::words)
+                .distinct();
+    }
+
     @Test
     void everyFieldHasALabelAndAShortWayToMeasureIt() {
-        List<String> fields = WORDS.keySet().stream()
-                .filter(key -> key.matches("field\\..*\\.(label|help)"))
-                .map(key -> key.replaceAll("\\.(label|help)$", ""))
-                .distinct()
-                .toList();
-        assertTrue(fields.size() > 100, "only " + fields.size() + " fields found");
-        each(fields.stream(), field -> {
+        each(fieldWords(), field -> {
             assertTrue(text(field + ".label").length() <= 50, field + ": " + text(field + ".label"));
             int sentences = ReadingGrade.sentences(text(field + ".help")).size();
             assertTrue(sentences <= 3, field + " has " + sentences + " sentences of help");
@@ -146,19 +156,41 @@ class WordsTest {
     }
 
     @Test
-    void aFieldInVoltsOhmsOrDegreesSaysSoInItsLabel() {
+    void aFieldThatTakesANumberNamesItsUnit() {
+        each(FIELDS.stream().filter(Field.Number.class::isInstance).map(Field.Number.class::cast), field -> {
+            String label = text(words(field.id()) + ".label");
+            String unit = field.unit().symbol();
+            assertEquals(
+                    !unit.isEmpty(), label.endsWith("(" + unit + ")") && !unit.isEmpty(), field.id() + ": " + label);
+        });
+    }
+
+    @Test
+    void everyAnswerThatCanBePickedHasItsWords() {
+        Stream<String> dynamic =
+                Stream.of("option.trimmer.pick.good", "option.trimmer.pick.usable", "option.res.pick.named");
+        each(Stream.concat(optionKeys(), dynamic), WordsTest::text);
+    }
+
+    private static Stream<String> optionKeys() {
+        return FIELDS.stream()
+                .filter(Field.Choice.class::isInstance)
+                .map(Field.Choice.class::cast)
+                .flatMap(choice -> choice.options().apply(NOTHING_KNOWN).stream())
+                .map(option -> option.label().key());
+    }
+
+    @Test
+    void noStepFieldOrAnswerHasWordsThatNobodyAsksFor() {
+        Set<String> asked = new HashSet<>();
+        STEPS.forEach(step ->
+                List.of("title", "why", "action", "outside").forEach(part -> asked.add("step." + step + "." + part)));
+        fieldWords().forEach(field -> asked.addAll(List.of(field + ".label", field + ".help")));
+        optionKeys().forEach(asked::add);
+        asked.addAll(List.of("option.trimmer.pick.good", "option.trimmer.pick.usable", "option.res.pick.named"));
         each(
-                WORDS.keySet().stream()
-                        .filter(key ->
-                                key.matches("field\\.(?!(fit|proof)\\.rail).*\\.(volts|rail|dead|start)\\.label")),
-                key -> assertTrue(text(key).endsWith("(V)"), key + ": " + text(key)));
-        each(
-                WORDS.keySet().stream()
-                        .filter(key -> key.matches("field\\..*\\.(ohms|total|other|zero|max|min)\\.label")),
-                key -> assertTrue(text(key).endsWith("(Ω)"), key + ": " + text(key)));
-        each(
-                WORDS.keySet().stream().filter(key -> key.matches("field\\.(fit\\.)?temp\\.(chip|reg|room)\\.label")),
-                key -> assertTrue(text(key).endsWith("(°C)"), key + ": " + text(key)));
+                WORDS.keySet().stream().filter(key -> key.matches("(step|field|option)\\..*")),
+                key -> assertTrue(asked.contains(key), key));
     }
 
     @Test
