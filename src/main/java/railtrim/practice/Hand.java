@@ -50,9 +50,7 @@ public final class Hand {
         if (current.missing().isEmpty()) {
             return mend(current);
         }
-        if (current.missing().size() == 1) {
-            piece.bench.waitSeconds(course.dwellLeft());
-        }
+        piece.bench.waitSeconds(course.dwellLeft());
         return answer(current.missing().get(0), state, course);
     }
 

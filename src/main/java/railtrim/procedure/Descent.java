@@ -70,14 +70,7 @@ final class Descent {
     private void seen(Fact.Choice choice, long sequence) {
         boolean fault = FAULTS.contains(choice.option());
         switch (choice.field()) {
-            case "first.seen" -> {
-                if (!Double.isNaN(lastRead)) {
-                    trials.add(new Trial(run, lastRead, fault, cold, load()));
-                    position = lastRead;
-                    aimedFrom = Double.NaN;
-                    end(fault, fault, sequence);
-                }
-            }
+            case "first.seen" -> atStart(fault, sequence);
             case "down.seen" -> held(choice.option(), fault, sequence);
             case "soak.seen", "cold.seen", "fit.seen" -> {
                 if (fault && !Double.isNaN(lastRead)) {
@@ -97,6 +90,18 @@ final class Descent {
                 }
             }
             default -> {}
+        }
+    }
+
+    /** The start voltage is the first one held; met again after rework it changes nothing, unless it now fails. */
+    private void atStart(boolean fault, long sequence) {
+        if (Double.isNaN(lastRead)) {
+            return;
+        }
+        position = lastRead;
+        if (trials.isEmpty() || fault) {
+            trials.add(new Trial(run, lastRead, fault, cold, load()));
+            end(fault, fault, sequence);
         }
     }
 

@@ -202,6 +202,7 @@ final class Standing {
 
         private long loop(Step step) {
             return switch (step.id()) {
+                case "down.on" -> lastOff;
                 case "down.set", "down.watch" -> figures.descent().roundBase();
                 case "down.off", "fault.note", "fault.next" -> figures.descent().terminal();
                 case "budget" -> figures.descent().lateFault();
@@ -244,20 +245,27 @@ final class Standing {
             return findings;
         }
 
-        /** Index of the first step that is not done, −1 when all are. A step that only switches off counts as done while the board is off. */
+        /** Index of the first step that is not done, −1 when all are. */
         int current() {
             for (int i = 0; i < looks.size(); i++) {
-                if (!looks.get(i).done() && !offAlready(looks.get(i))) {
+                if (!looks.get(i).done() && !offAlready(i)) {
                     return i;
                 }
             }
             return -1;
         }
 
-        private boolean offAlready(Look look) {
-            return look.step().power() == PowerNeed.TO_OFF
-                    && power == Power.OFF
-                    && look.counting().isEmpty();
+        /** A step that only switches off is spared where the rail was proven dead after the powered steps before it, as by making safe. */
+        private boolean offAlready(int index) {
+            Look look = looks.get(index);
+            if (look.step().power() != PowerNeed.TO_OFF || !look.counting().isEmpty()) {
+                return false;
+            }
+            long lastWork = 0;
+            for (int i = index - 1; i >= 0 && looks.get(i).step().power().endsOn(); i--) {
+                lastWork = Math.max(lastWork, freshest.get(looks.get(i).step().id()));
+            }
+            return lastOff > lastWork;
         }
 
         State state(int current) {
@@ -284,7 +292,7 @@ final class Standing {
             if (look.done()) {
                 return Status.DONE;
             }
-            if (offAlready(look) && (current < 0 || index < current)) {
+            if (offAlready(index) && (current < 0 || index < current)) {
                 return Status.NOT_NEEDED;
             }
             return look.before() ? Status.STALE : Status.LOCKED;
