@@ -1,0 +1,9 @@
+package railtrim.window.picture;
+
+/** A picture that can be drawn on a sheet of any size from {@link PictureView#LEAST_WIDTH} × {@link PictureView#LEAST_HEIGHT} up. */
+interface Drawing {
+    void drawOn(Sheet sheet);
+
+    /** What the picture shows, for people who do not see it. */
+    String says();
+}

@@ -1,0 +1,61 @@
+package railtrim.window.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import railtrim.circuit.Place;
+import railtrim.procedure.Figures;
+
+/**
+ * The voltages that matter, all as magnitudes in volts; only those that are known.
+ *
+ * @param ratedLow lowest voltage the chip's maker allows, empty where not known; {@code ratedHigh} likewise
+ * @param negative whether the output is below ground, so that each voltage has a minus sign that is not written
+ */
+record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble ratedHigh, boolean negative) {
+    enum Kind {
+        STOCK,
+        START,
+        NOW,
+        LAST_GOOD,
+        NEXT,
+        FAULT,
+        TARGET,
+        FITTED,
+        FLOOR,
+        REFERENCE
+    }
+
+    record Rung(Kind kind, double volts) {}
+
+    LadderData {
+        rungs = List.copyOf(rungs);
+    }
+
+    static LadderData of(Figures figures) {
+        List<Rung> rungs = new ArrayList<>();
+        add(rungs, Kind.STOCK, figures.stock());
+        add(rungs, Kind.START, figures.start());
+        add(rungs, Kind.NOW, figures.now());
+        add(rungs, Kind.LAST_GOOD, figures.lastGood());
+        add(rungs, Kind.NEXT, figures.nextTarget());
+        add(rungs, Kind.FAULT, figures.fault());
+        add(rungs, Kind.TARGET, figures.target());
+        add(rungs, Kind.FITTED, figures.fitted());
+        add(rungs, Kind.FLOOR, figures.floor());
+        add(rungs, Kind.REFERENCE, figures.reference());
+        boolean negative = figures.place().filter(Place::negative).isPresent();
+        return new LadderData(rungs, figures.ratedLow(), figures.ratedHigh(), negative);
+    }
+
+    private static void add(List<Rung> rungs, Kind kind, OptionalDouble volts) {
+        volts.ifPresent(value -> rungs.add(new Rung(kind, value)));
+    }
+
+    OptionalDouble volts(Kind kind) {
+        return rungs.stream()
+                .filter(rung -> rung.kind() == kind)
+                .mapToDouble(Rung::volts)
+                .findFirst();
+    }
+}

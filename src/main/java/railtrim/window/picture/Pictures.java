@@ -1,0 +1,29 @@
+package railtrim.window.picture;
+
+import javafx.scene.Node;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+
+/** The picture beside a step, drawn from the job as it stands. */
+public final class Pictures {
+    private Pictures() {}
+
+    /**
+     * A node that fills its space, at least 260 × 260, with words for people who do not see it. It does not change by itself: ask for a new one
+     * when the state has changed.
+     */
+    public static Node forStep(Step.Picture kind, State state, Words words) {
+        return new PictureView(drawing(kind, state, words));
+    }
+
+    private static Drawing drawing(Step.Picture kind, State state, Words words) {
+        return switch (kind) {
+            case DIVIDER -> new DividerDrawing(DividerData.of(state), words);
+            case PACKAGE -> new PackageDrawing(PackageData.of(state), words);
+            case LADDER -> new LadderDrawing(LadderData.of(state.figures()), words);
+            case LINE -> new LineDrawing(LineData.of(state.figures()), words);
+            default -> new LadderDrawing(LadderData.of(state.figures()), words);
+        };
+    }
+}

@@ -1,0 +1,130 @@
+package railtrim.window.picture;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** What a picture is drawn on: marks collected in the order they lie on one another. */
+final class Sheet {
+    private static final String MORE = "…";
+
+    private final double width;
+    private final double height;
+    private final Ruler ruler;
+    private final List<Mark> marks = new ArrayList<>();
+
+    Sheet(double width, double height, Ruler ruler) {
+        this.width = width;
+        this.height = height;
+        this.ruler = ruler;
+    }
+
+    double width() {
+        return width;
+    }
+
+    double height() {
+        return height;
+    }
+
+    List<Mark> marks() {
+        return Collections.unmodifiableList(marks);
+    }
+
+    void line(double x1, double y1, double x2, double y2, Ink ink) {
+        marks.add(new Mark.Line(x1, y1, x2, y2, ink));
+    }
+
+    void box(double x, double y, double boxWidth, double boxHeight, double round, Ink ink) {
+        marks.add(new Mark.Box(x, y, boxWidth, boxHeight, round, ink));
+    }
+
+    void disc(double x, double y, double radius, Ink ink) {
+        marks.add(new Mark.Disc(x, y, radius, ink));
+    }
+
+    /** @param points x and y in turn */
+    void strokes(Ink ink, double... points) {
+        marks.add(new Mark.Strokes(boxed(points), false, ink));
+    }
+
+    void polygon(Ink ink, double... points) {
+        marks.add(new Mark.Strokes(boxed(points), true, ink));
+    }
+
+    private static List<Double> boxed(double... points) {
+        List<Double> list = new ArrayList<>(points.length);
+        for (double point : points) {
+            list.add(point);
+        }
+        return list;
+    }
+
+    double widthOf(String text, Type type) {
+        return ruler.width(text, type);
+    }
+
+    void write(String text, double x, double y, Align align, Type type, Ink ink) {
+        if (!text.isBlank()) {
+            marks.add(new Mark.Writing(text, x, y, ruler.width(text, type), align, type, ink));
+        }
+    }
+
+    /** Writes on one line no wider than {@code room}, cut off with an ellipsis where it has to be. */
+    void writeWithin(String text, double x, double y, double room, Align align, Type type, Ink ink) {
+        write(cut(text, room, type), x, y, align, type, ink);
+    }
+
+    /**
+     * Writes on as many lines as {@code room} asks for, but no more than {@code lines}.
+     *
+     * @param y middle of the first line
+     * @return middle of the line after the last
+     */
+    double writeLines(String text, double x, double y, double room, int lines, Align align, Type type, Ink ink) {
+        double at = y;
+        for (String line : broken(text, room, lines, type)) {
+            write(line, x, at, align, type, ink);
+            at += type.lead();
+        }
+        return at;
+    }
+
+    /** How many lines {@link #writeLines} will take. */
+    int linesOf(String text, double room, int lines, Type type) {
+        return broken(text, room, lines, type).size();
+    }
+
+    private List<String> broken(String text, double room, int most, Type type) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (line.isEmpty() || widthOf(longer, type) <= room) {
+                line = longer;
+            } else {
+                lines.add(line);
+                line = word;
+            }
+        }
+        lines.add(line);
+        List<String> kept = new ArrayList<>(lines.subList(0, Math.min(most, lines.size())));
+        if (kept.size() < lines.size()) {
+            int last = kept.size() - 1;
+            kept.set(last, kept.get(last) + " " + lines.get(kept.size()));
+        }
+        kept.replaceAll(each -> cut(each, room, type));
+        return kept;
+    }
+
+    private String cut(String text, double room, Type type) {
+        if (widthOf(text, type) <= room) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 1 && widthOf(text.substring(0, end).stripTrailing() + MORE, type) > room) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return text.substring(0, end).stripTrailing() + MORE;
+    }
+}

@@ -1,0 +1,232 @@
+package railtrim.window.picture;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.circuit.Outline;
+import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
+import railtrim.procedure.Words;
+import railtrim.window.picture.LadderData.Kind;
+import railtrim.window.picture.LadderData.Rung;
+
+/** Every picture in the states it can be in, with invented values of a sensible size. */
+final class Samples {
+    static final Words WORDS = Words.english();
+
+    private Samples() {}
+
+    static Map<String, Drawing> all() {
+        Map<String, Drawing> all = new LinkedHashMap<>();
+        dividers(all);
+        packages(all);
+        ladders(all);
+        lines(all);
+        return all;
+    }
+
+    static OptionalDouble some(double value) {
+        return OptionalDouble.of(value);
+    }
+
+    static OptionalDouble none() {
+        return OptionalDouble.empty();
+    }
+
+    static Spot red(PinRole role) {
+        return new Spot(Spot.Probe.RED, role);
+    }
+
+    static Spot black(PinRole role) {
+        return new Spot(Spot.Probe.BLACK, role);
+    }
+
+    static DividerData divider(Place place, Added added, Spot... spots) {
+        double sign = place.negative() ? -1 : 1;
+        return new DividerData(
+                Optional.of(place),
+                some(sign * 3.555),
+                DividerData.RailIs.NOW,
+                some(1.25),
+                some(120.4),
+                some(219.6),
+                Optional.ofNullable(added),
+                List.of(spots));
+    }
+
+    private static void dividers(Map<String, Drawing> all) {
+        Added planned = new Added(Added.Kind.PLANNED, none(), none(), false);
+        Added trimmer = new Added(Added.Kind.TRIMMER, some(10_020), some(330), false);
+        Added bare = new Added(Added.Kind.TRIMMER, some(4_870), none(), false);
+        Added lifted = new Added(Added.Kind.TRIMMER, some(123_400), some(330), true);
+        Added resistor = new Added(Added.Kind.RESISTOR, some(1_800), none(), false);
+        DividerData nothing = new DividerData(
+                Optional.empty(), none(), DividerData.RailIs.OFF, none(), none(), none(), Optional.empty(), List.of());
+        all.put("divider-unknown", new DividerDrawing(nothing, WORDS));
+        for (Place place : Place.values()) {
+            String name = "divider-" + place.id();
+            all.put(
+                    name + "-planned",
+                    new DividerDrawing(divider(place, planned, red(PinRole.OUTPUT), black(PinRole.ADJUST)), WORDS));
+            all.put(
+                    name + "-trimmer",
+                    new DividerDrawing(divider(place, trimmer, red(PinRole.OUTPUT), black(PinRole.GROUND)), WORDS));
+            all.put(
+                    name + "-bare",
+                    new DividerDrawing(divider(place, bare, red(PinRole.INPUT), black(PinRole.GROUND)), WORDS));
+            all.put(
+                    name + "-lifted",
+                    new DividerDrawing(divider(place, lifted, red(PinRole.ADJUST), black(PinRole.GROUND)), WORDS));
+            all.put(
+                    name + "-resistor",
+                    new DividerDrawing(divider(place, resistor, red(PinRole.GROUND), black(PinRole.OUTPUT)), WORDS));
+        }
+    }
+
+    private static void packages(Map<String, Drawing> all) {
+        all.put("package-which", new PackageDrawing(new PackageData(Optional.empty(), List.of(), List.of()), WORDS));
+        List<PinRole> order = List.of(
+                PinRole.ADJUST,
+                PinRole.OUTPUT,
+                PinRole.INPUT,
+                PinRole.GROUND,
+                PinRole.CONTROL,
+                PinRole.NOT_CONNECTED,
+                PinRole.ENABLE,
+                PinRole.SWITCH);
+        for (Outline outline : Outline.values()) {
+            List<Optional<PinRole>> roles = new ArrayList<>();
+            for (int pin = 0; pin < outline.pins(); pin++) {
+                roles.add(Optional.of(order.get(pin)));
+            }
+            if (outline.hasTab()) {
+                roles.add(Optional.of(PinRole.OUTPUT));
+            }
+            PackageData data =
+                    new PackageData(Optional.of(outline), roles, List.of(red(PinRole.OUTPUT), black(PinRole.ADJUST)));
+            all.put("package-" + outline.id(), new PackageDrawing(data, WORDS));
+        }
+        all.put(
+                "package-roles-missing",
+                new PackageDrawing(
+                        new PackageData(Optional.of(Outline.TO_220), List.of(Optional.empty()), List.of()), WORDS));
+        all.put(
+                "package-tab-probe",
+                new PackageDrawing(
+                        new PackageData(
+                                Optional.of(Outline.TO_263),
+                                List.of(
+                                        Optional.of(PinRole.ADJUST),
+                                        Optional.of(PinRole.NOT_CONNECTED),
+                                        Optional.of(PinRole.INPUT),
+                                        Optional.of(PinRole.OUTPUT)),
+                                List.of(red(PinRole.OUTPUT), black(PinRole.INPUT))),
+                        WORDS));
+    }
+
+    static LadderData ladder(OptionalDouble low, OptionalDouble high, Object... kindsAndVolts) {
+        List<Rung> rungs = new ArrayList<>();
+        for (int i = 0; i < kindsAndVolts.length; i += 2) {
+            rungs.add(new Rung((Kind) kindsAndVolts[i], (Double) kindsAndVolts[i + 1]));
+        }
+        return new LadderData(rungs, low, high, false);
+    }
+
+    private static void ladders(Map<String, Drawing> all) {
+        all.put("ladder-empty", new LadderDrawing(ladder(none(), none()), WORDS));
+        all.put("ladder-stock", new LadderDrawing(ladder(none(), none(), Kind.STOCK, 3.555), WORDS));
+        all.put(
+                "ladder-way-down",
+                new LadderDrawing(
+                        ladder(
+                                some(3.135),
+                                some(3.465),
+                                Kind.STOCK,
+                                3.412,
+                                Kind.START,
+                                3.371,
+                                Kind.NOW,
+                                3.214,
+                                Kind.LAST_GOOD,
+                                3.214,
+                                Kind.NEXT,
+                                3.184,
+                                Kind.FLOOR,
+                                2.9,
+                                Kind.REFERENCE,
+                                1.25),
+                        WORDS));
+        all.put(
+                "ladder-all",
+                new LadderDrawing(
+                        ladder(
+                                some(1.71),
+                                some(1.89),
+                                Kind.STOCK,
+                                1.832,
+                                Kind.START,
+                                1.82,
+                                Kind.NOW,
+                                1.652,
+                                Kind.LAST_GOOD,
+                                1.6,
+                                Kind.NEXT,
+                                1.58,
+                                Kind.FAULT,
+                                1.59,
+                                Kind.TARGET,
+                                1.65,
+                                Kind.FITTED,
+                                1.653,
+                                Kind.FLOOR,
+                                1.5,
+                                Kind.REFERENCE,
+                                1.25),
+                        WORDS));
+        all.put(
+                "ladder-rated-far",
+                new LadderDrawing(
+                        ladder(some(4.5), some(5.5), Kind.STOCK, 3.3, Kind.NOW, 3.299, Kind.REFERENCE, 1.24), WORDS));
+        all.put(
+                "ladder-high",
+                new LadderDrawing(
+                        ladder(
+                                some(22),
+                                some(26),
+                                Kind.STOCK,
+                                24.12,
+                                Kind.START,
+                                23.9,
+                                Kind.FLOOR,
+                                20.0,
+                                Kind.REFERENCE,
+                                1.23),
+                        WORDS));
+    }
+
+    static LineData line(double noise, double uncertainty, double... added) {
+        LineData.Fit fit = new LineData.Fit(220, 0.010476667, Math.abs(noise));
+        List<LineData.Reading> readings = new ArrayList<>();
+        double sign = 1;
+        for (double ohms : added) {
+            readings.add(new LineData.Reading(ohms, 1.25 + fit.above(1 / ohms) + sign * noise, uncertainty));
+            sign = -sign;
+        }
+        return new LineData(some(1.25), readings, added.length < 2 ? Optional.empty() : Optional.of(fit));
+    }
+
+    private static void lines(Map<String, Drawing> all) {
+        double open = Double.POSITIVE_INFINITY;
+        all.put("line-empty", new LineDrawing(new LineData(none(), List.of(), Optional.empty()), WORDS));
+        all.put("line-one", new LineDrawing(line(0, 0.0114, open), WORDS));
+        all.put("line-two", new LineDrawing(line(0, 0.0114, open, 10_000), WORDS));
+        all.put(
+                "line-many",
+                new LineDrawing(line(0.004, 0.0114, open, 10_000, 6_000, 3_000, 2_400, 2_000, 1_800), WORDS));
+        all.put("line-off", new LineDrawing(line(0.06, 0.02, open, 10_000, 1_000), WORDS));
+        all.put("line-fine", new LineDrawing(line(0.0002, 0.0005, open, 4_990, 4_700, 1_000, 680, 470), WORDS));
+    }
+}
