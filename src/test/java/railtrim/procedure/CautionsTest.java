@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -54,6 +55,18 @@ class CautionsTest {
                 "cooling",
                 "regulator-heat");
         assertEquals(needed, cautions().stream().map(Caution::id).collect(Collectors.toSet()));
+    }
+
+    @Test
+    void everyCautionGuardsAStepAndNoneIsSeenMoreThanTwice() {
+        // What has been seen twice is hardly looked at any more (Anderson et al., CHI 2015).
+        Map<String, Long> seen = Procedure.builtIn().steps().stream()
+                .flatMap(step -> step.cautions().stream())
+                .collect(Collectors.groupingBy(caution -> caution, Collectors.counting()));
+        cautions().forEach(caution -> {
+            long times = seen.getOrDefault(caution.id(), 0L);
+            assertTrue(times >= 1 && times <= 2, caution.id() + " is shown " + times + " times");
+        });
     }
 
     @ParameterizedTest
