@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 
 /**
  * Writes SI numbers for people: 3.555 V, 4.700 kΩ, 60.00 µA, 3.555 V ± 0.038 V. The same in every country: decimal point, no thousands marks,
- * a true minus sign. Every line written here can be read back by {@link QuantityReader}. What is not finite is "∞" or "—".
+ * a true minus sign. What is not finite is "∞" or "—".
  */
 public final class Display {
     private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
@@ -52,9 +52,11 @@ public final class Display {
         }
         Prefix prefix =
                 takesPrefix(unit) ? prefixFor(Math.max(Math.abs(value), Math.abs(expanded)), unit) : Prefix.NONE;
-        BigDecimal width = BigDecimal.valueOf(Math.abs(expanded))
+        BigDecimal rounded = BigDecimal.valueOf(Math.abs(expanded))
                 .scaleByPowerOfTen(-prefix.power())
                 .round(TWO);
+        // A width of 0.02 has one digit of its own; the second is a zero.
+        BigDecimal width = rounded.setScale(rounded.scale() + 2 - rounded.precision());
         BigDecimal number = BigDecimal.valueOf(value)
                 .scaleByPowerOfTen(-prefix.power())
                 .setScale(width.scale(), RoundingMode.HALF_UP);

@@ -14,15 +14,15 @@ public final class QuantityReader {
     private static final int MOST_DIGITS = 9;
 
     private static final Pattern PLAIN = Pattern.compile("([+-]?)([0-9]*)(?:([.,])([0-9]*))?( *)(.*)");
-    private static final Pattern LETTER_AS_MARK =
-            Pattern.compile("([+-]?)([0-9]*)([RrkKMΩVv])([0-9]+)(?: *(Ω|[Oo][Hh][Mm][Ss]?))?");
+    private static final Pattern LETTER_AS_MARK = Pattern.compile("([+-]?)([0-9]*)([RrkKMΩVv])([0-9]+) *([^0-9.,]*)");
     private static final Pattern SMALL_M_AS_MARK = Pattern.compile("[+-]?[0-9]+m[0-9]+.*");
     private static final Pattern EXPONENT = Pattern.compile("[+-]?[0-9.,]+ *[eE] *[+-]?[0-9]+.*");
-    private static final Pattern GROUPED = Pattern.compile("[+-]?(?:[0-9][0-9.,]*[ '’_][0-9].*| +[0-9].*)");
-    private static final Pattern TWO_MARKS =
-            Pattern.compile("[+-]?[0-9]*[.,][0-9]*(?:[.,]|[RrkKMΩVv][0-9]).*|[+-]?[0-9]+[RrkKMΩVv][0-9]*[.,RrkKMVv].*");
-    private static final Pattern OVER_RANGE = Pattern.compile("\\.?[oO0]\\.?[lL]\\.?(?: *[kKM]?Ω| *[m]?V)?");
+    private static final Pattern GAP = Pattern.compile("[+-]?(?:[0-9][0-9.,]*[ '’_]+[0-9.,].*| +[0-9].*)");
+    private static final Pattern TWO_MARKS = Pattern.compile(
+            "[+-]?(?:[0-9]*[.,][0-9]*(?:[.,]|[RrkKMΩVv][0-9])|[0-9]*[RrkKMΩVv][0-9]+[.,RrkKMΩVv][0-9]).*");
+    private static final Pattern OVER_RANGE = Pattern.compile("\\.?[oO0]\\.?[lL]\\.?(?: *[kKM]?Ω| *m?V)?");
     private static final Pattern NO_NUMBER = Pattern.compile("(?i)[+-]?(?:nan|inf|infinity|∞).*");
+    private static final Pattern LOOKS_LIKE_A_UNIT = Pattern.compile("[\\p{L}°º℃%][\\p{L}°º℃% /]*");
 
     private QuantityReader() {}
 
@@ -31,17 +31,26 @@ public final class QuantityReader {
      * @throws BadInput with a message that says what was read, what is expected and what to do
      */
     public static Quantity read(String text, Unit expected) {
-        String typed = withoutBlanksAround(shortEnough(text));
+        String typed = withPlainBlanks(shortEnough(text));
         Typed parts = takeApart(typed, expected);
         Unit unit = parts.unitText().unit();
+        if (parts.before().length() > MOST_DIGITS || parts.after().length() > MOST_DIGITS) {
+            throw BadInput.of("quantity.too-many-digits", typed, Integer.toString(MOST_DIGITS));
+        }
         if (unit != expected) {
             throw BadInput.of(
                     "quantity.other-unit", typed, Names.unit(unit), Names.unit(expected), Names.example(expected));
         }
+        if (unit == Unit.COUNT && !parts.after().isEmpty()) {
+            throw BadInput.of("quantity.not-whole", typed);
+        }
+        if (unit != Unit.OHM && parts.unitText().prefix().power() >= Prefix.MEGA.power()) {
+            throw BadInput.of("quantity.capital-m", typed, parts.digits() + " m" + unit.symbol());
+        }
         return new Quantity(parts.value(), unit, typed);
     }
 
-    /** @throws BadInput as {@link #read}, the unit's kind not yet compared */
+    /** @throws BadInput where the text is no number with a unit; size and kind of unit are not looked at yet */
     static Typed takeApart(String typed, Unit expected) {
         String text = oneSpelling(typed);
         refuseWhatIsNoNumber(text, typed, expected);
@@ -60,7 +69,7 @@ public final class QuantityReader {
         if (text.isEmpty()) {
             throw BadInput.of("quantity.empty", Names.example(expected));
         }
-        if (text.chars().anyMatch(c -> c > '9' && Character.isDigit(c))) {
+        if (text.codePoints().anyMatch(c -> c > '9' && Character.isDigit(c))) {
             throw BadInput.of("quantity.other-digits", typed, Names.example(expected));
         }
         if (OVER_RANGE.matcher(text).matches()) {
@@ -72,7 +81,7 @@ public final class QuantityReader {
         if (text.indexOf('–') == 0 || text.indexOf('—') == 0) {
             throw BadInput.of("quantity.dash", typed);
         }
-        if (GROUPED.matcher(text).matches()) {
+        if (GAP.matcher(text).matches()) {
             throw BadInput.of("quantity.gap", typed, Names.example(expected));
         }
         if (EXPONENT.matcher(text).matches()) {
@@ -89,17 +98,16 @@ public final class QuantityReader {
     private static Typed letterAsMark(Matcher text, String typed) {
         String mark = text.group(3);
         String before = text.group(2);
-        boolean volts = mark.equalsIgnoreCase("V");
-        if (volts && text.group(5) != null) {
+        Unit unit = mark.equalsIgnoreCase("V") ? Unit.VOLT : Unit.OHM;
+        if (!text.group(5).isEmpty() && !(unit == Unit.OHM && text.group(5).matches("Ω|(?i:ohms?)"))) {
             throw BadInput.of("quantity.two-units", typed);
         }
         if (before.isEmpty() && !mark.equalsIgnoreCase("R")) {
-            throw BadInput.of("quantity.no-digit-before", typed, "0" + mark + text.group(4));
+            throw BadInput.of("quantity.no-digit-before", typed, text.group(1) + "0" + mark + text.group(4));
         }
-        Prefix prefix = Prefix.of(mark).orElse(Prefix.NONE);
-        UnitText unit = new UnitText(volts ? Unit.VOLT : Unit.OHM, prefix, 1);
-        return checked(
-                new Typed(text.group(1).equals("-"), before.isEmpty() ? "0" : before, text.group(4), unit), typed);
+        UnitText unitText = new UnitText(unit, Prefix.of(mark).orElse(Prefix.NONE), 1);
+        String whole = before.isEmpty() ? "0" : before;
+        return new Typed(text.group(1).equals("-"), whole, text.group(4), unitText);
     }
 
     private static Typed plain(Matcher text, String typed, Unit expected) {
@@ -117,19 +125,15 @@ public final class QuantityReader {
             throw BadInput.of("quantity.no-digit-after", typed, text.group(1) + before + rest);
         }
         UnitText unit = unit(text.group(1) + before + (mark == null ? "" : mark + after), rest, typed, expected);
-        Typed parts = checked(new Typed(text.group(1).equals("-"), before, after, unit), typed);
-        if (expected == Unit.COUNT && mark != null && unit.unit() == Unit.COUNT) {
-            throw BadInput.of("quantity.not-whole", typed);
-        }
-        return parts;
+        return new Typed(text.group(1).equals("-"), before, after, unit);
     }
 
     private static UnitText unit(String number, String rest, String typed, Unit expected) {
+        if (expected == Unit.COUNT) {
+            return noUnit(number, rest, typed);
+        }
         if (rest.isEmpty()) {
-            if (expected != Unit.COUNT) {
-                throw unitMissing(number, expected);
-            }
-            return new UnitText(Unit.COUNT, Prefix.NONE, 1);
+            throw unitMissing(number, expected);
         }
         if (rest.equals("m")) {
             throw BadInput.of("quantity.small-m", typed);
@@ -137,15 +141,17 @@ public final class QuantityReader {
         if (rest.matches("[°º]?[Ff]") && expected == Unit.CELSIUS) {
             throw BadInput.of("quantity.fahrenheit", typed);
         }
-        UnitText unit = UnitText.read(rest).orElseThrow(() -> unknownUnit(typed, rest, expected));
-        if (expected == Unit.COUNT) {
+        return UnitText.read(rest, expected).orElseThrow(() -> unknownUnit(typed, rest, expected));
+    }
+
+    private static UnitText noUnit(String number, String rest, String typed) {
+        if (LOOKS_LIKE_A_UNIT.matcher(rest).matches()) {
             throw BadInput.of("quantity.unit-not-wanted", typed, number);
         }
-        if (unit.unit() != Unit.OHM && unit.prefix().power() >= Prefix.MEGA.power()) {
-            throw BadInput.of(
-                    "quantity.capital-m", typed, number + " m" + unit.unit().symbol());
+        if (!rest.isEmpty()) {
+            throw unreadable(typed, Unit.COUNT);
         }
-        return unit;
+        return new UnitText(Unit.COUNT, Prefix.NONE, 1);
     }
 
     private static BadInput unitMissing(String number, Unit expected) {
@@ -161,39 +167,33 @@ public final class QuantityReader {
     }
 
     private static BadInput unknownUnit(String typed, String rest, Unit expected) {
-        // Digits after a letter are no unit: the whole cannot be read, so do not talk about a unit.
-        return rest.chars().anyMatch(c -> c >= '0' && c <= '9') || !rest.matches("[\\p{L}°º℃% ]+")
-                ? unreadable(typed, expected)
-                : BadInput.of("quantity.unit-unknown", typed, rest, Names.unit(expected), Names.example(expected));
+        // Anything but letters is no unit: the whole cannot be read, so do not talk about a unit.
+        return LOOKS_LIKE_A_UNIT.matcher(rest).matches()
+                ? BadInput.of("quantity.unit-unknown", typed, rest, Names.unit(expected), Names.example(expected))
+                : unreadable(typed, expected);
     }
 
     private static BadInput unreadable(String typed, Unit expected) {
         return BadInput.of("quantity.unreadable", typed, Names.example(expected));
     }
 
-    private static Typed checked(Typed parts, String typed) {
-        if (parts.before().length() > MOST_DIGITS || parts.after().length() > MOST_DIGITS) {
-            throw BadInput.of("quantity.too-many-digits", typed, Integer.toString(MOST_DIGITS));
-        }
-        return parts;
-    }
-
     private static String shortEnough(String text) {
         if (text.length() > LONGEST) {
-            throw BadInput.of("quantity.too-long", text.substring(0, 20) + "…", Integer.toString(LONGEST));
+            throw BadInput.of(
+                    "quantity.too-long", withPlainBlanks(text.substring(0, 20)) + "…", Integer.toString(LONGEST));
         }
         return text;
     }
 
-    private static String withoutBlanksAround(String text) {
-        return text.replaceAll("^[\\s\\p{Zs}]+|[\\s\\p{Zs}]+$", "");
+    /** Every kind of blank as a plain one, none at the ends; characters that cannot be seen are shown as a box and so refused. */
+    private static String withPlainBlanks(String text) {
+        return text.replaceAll("[\\s\\p{Zs}]", " ")
+                .replaceAll("[\\p{Cc}\\p{Cf}]", "□")
+                .strip();
     }
 
-    /** One sign for each of those that look alike: blanks, minus, ohm, micro. */
+    /** One sign for each of those that look alike: minus, ohm, micro. */
     private static String oneSpelling(String text) {
-        return text.replaceAll("[\\s\\p{Zs}]", " ")
-                .replace('\u2212', '-')
-                .replace('\u2126', '\u03A9')
-                .replace('\u03BC', '\u00B5');
+        return text.replace('\u2212', '-').replace('\u2126', '\u03A9').replace('\u03BC', '\u00B5');
     }
 }

@@ -6,12 +6,16 @@ import java.math.BigDecimal;
 record Typed(boolean negative, String before, String after, UnitText unitText) {
     /** The value in the SI unit: exact in decimals, rounded once. */
     double value() {
-        BigDecimal digits = new BigDecimal(after.isEmpty() ? before : before + "." + after);
-        BigDecimal signed = negative ? digits.negate() : digits;
-        double value = signed.scaleByPowerOfTen(unitText.prefix().power())
+        double value = new BigDecimal(digits())
+                .scaleByPowerOfTen(unitText.prefix().power())
                 .multiply(BigDecimal.valueOf(unitText.seconds()))
                 .doubleValue();
         return value == 0 ? 0 : value;
+    }
+
+    /** Sign and digits with a decimal point. */
+    String digits() {
+        return (negative ? "-" : "") + before + (after.isEmpty() ? "" : "." + after);
     }
 
     boolean isOne() {

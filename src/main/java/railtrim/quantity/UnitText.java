@@ -15,14 +15,15 @@ record UnitText(Unit unit, Prefix prefix, int seconds) {
 
     /**
      * @param text without blanks at either end, ohm sign as U+03A9, micro sign as U+00B5, not empty
+     * @param expected k, K and M alone stand for kilo-ohms and mega-ohms where ohms are expected
      * @return empty where this is no unit known here
      */
-    static Optional<UnitText> read(String text) {
+    static Optional<UnitText> read(String text, Unit expected) {
         Optional<UnitText> bare = bare(text);
         if (bare.isPresent()) {
             return bare;
         }
-        if (text.equals("k") || text.equals("K") || text.equals("M")) {
+        if (expected == Unit.OHM && text.matches("[kKM]")) {
             return Prefix.of(text).map(prefix -> of(Unit.OHM, prefix));
         }
         Optional<Prefix> prefix = Prefix.of(text.substring(0, 1));
@@ -43,15 +44,10 @@ record UnitText(Unit unit, Prefix prefix, int seconds) {
             case "a", "amp", "amps", "ampere", "amperes" -> Optional.of(of(Unit.AMPERE, Prefix.NONE));
             case "w", "watt", "watts" -> Optional.of(of(Unit.WATT, Prefix.NONE));
             case "c", "°c", "ºc", "℃", "degc" -> Optional.of(of(Unit.CELSIUS, Prefix.NONE));
-            case "%", "percent" -> Optional.of(of(Unit.PERCENT, Prefix.NONE));
+            case "%", "percent", "per cent" -> Optional.of(of(Unit.PERCENT, Prefix.NONE));
             case "s", "sec", "secs", "second", "seconds" -> Optional.of(of(Unit.SECOND, Prefix.NONE));
             case "min", "mins", "minute", "minutes" -> Optional.of(new UnitText(Unit.SECOND, Prefix.NONE, 60));
             default -> Optional.empty();
         };
-    }
-
-    /** As it is written for people: {@code kΩ}. */
-    String symbol() {
-        return minutes() ? "min" : prefix.symbol() + unit.symbol();
     }
 }

@@ -1,0 +1,95 @@
+package railtrim.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MeterTest {
+    @ParameterizedTest
+    @CsvSource({
+        // 2000 counts: a reading of 1.999 still fits the range called 2, one of 2.00 does not (common practice, no
+        // source).
+        "0.1999, 0.0001",
+        "0.2, 0.001",
+        "1.999, 0.001",
+        "2.0, 0.01",
+        "3.555, 0.01",
+        "-3.555, 0.01",
+        "19.99, 0.01",
+        "20, 0.1",
+        "5000, 0.1",
+        "0, 0.0001",
+    })
+    void aPlainMeterShowsVoltsOnTheSmallestRangeThatHoldsThem(double reading, double resolution) {
+        assertEquals(resolution, Meter.basic().voltsAt(reading).resolution(), resolution * 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // Holdpeak 39B manual 6-5: 200 Ω range ±(1.0 % + 3)
+        "128, 1.0, 3, 0.1",
+        "199.9, 1.0, 3, 0.1",
+        // Elenco M-1000D manual: ±(0.8 % + 2), 2 MΩ ±(1 % + 2)
+        "220, 0.8, 2, 1",
+        "4700, 0.8, 2, 10",
+        "150000, 0.8, 2, 100",
+        "470000, 1.0, 2, 1000",
+        "10000000, 1.0, 2, 1000",
+    })
+    void aPlainMeterHasTheOhmAccuracyOfTheManuals(double reading, double percent, double digits, double resolution) {
+        Accuracy accuracy = Meter.basic().ohmsAt(reading);
+        assertEquals(new Accuracy(percent, digits, accuracy.resolution()), accuracy);
+        assertEquals(resolution, accuracy.resolution(), resolution * 1e-9);
+    }
+
+    @Test
+    void aCoreRailAboveTwoVoltsIsReadBetterByEachBetterMeter() {
+        // Above 2 V a plain meter is down to steps of 10 mV.
+        for (double volts : new double[] {2.05, 2.6, 3.3, 5}) {
+            double basic = Meter.basic().voltsAt(volts).halfWidth(volts);
+            double middle = Meter.middle().voltsAt(volts).halfWidth(volts);
+            double fine = Meter.fine().voltsAt(volts).halfWidth(volts);
+            assertTrue(fine < middle && middle < basic, volts + " V: " + fine + " " + middle + " " + basic);
+        }
+    }
+
+    @Test
+    void aMiddleMeterReadsACoreRailToAMillivolt() {
+        // From memory: 6000 counts, ±(0.5 % + 3). 3.555 V on the 6 V range: 0.017775 + 0.003.
+        assertEquals(0.020775, Meter.middle().voltsAt(3.555).halfWidth(3.555), 1e-9);
+        assertEquals(0.9 / 100 * 220 + 0.2, Meter.middle().ohmsAt(220).halfWidth(220), 1e-9);
+    }
+
+    @Test
+    void aFineMeterReadsACoreRailToATenthOfAMillivolt() {
+        // From memory: 50,000 counts, ±(0.05 % + 5) and ±(0.1 % + 5).
+        assertEquals(0.0017775 + 0.0005, Meter.fine().voltsAt(3.555).halfWidth(3.555), 1e-9);
+        assertEquals(0.22 + 0.05, Meter.fine().ohmsAt(220).halfWidth(220), 1e-9);
+    }
+
+    @Test
+    void aTypedMeterHasTheAccuracyThatWasTyped() {
+        Meter meter = Meter.typed(0.7, 4, 1.2, 5);
+        assertEquals("typed", meter.id());
+        assertEquals(0.007 * 3.3 + 0.004, meter.voltsAt(3.3).halfWidth(3.3), 1e-12);
+        assertEquals(0.012 * 128 + 0.5, meter.ohmsAt(128).halfWidth(128), 1e-12);
+    }
+
+    @Test
+    void anImpossibleTypedAccuracyIsRefused() {
+        BadInput refused = assertThrows(BadInput.class, () -> Meter.typed(-1, 2, 1, 2));
+        assertEquals("quantity.accuracy-impossible", refused.told().key());
+    }
+
+    @Test
+    void aMeterWithoutRangesCannotBeMade() {
+        List<Meter.Range> volts = Meter.basic().volts();
+        assertThrows(IllegalArgumentException.class, () -> new Meter("typed", volts, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Meter("typed", List.of(), volts));
+    }
+}
