@@ -1,6 +1,7 @@
 package railtrim.threshold;
 
 import java.util.List;
+import java.util.Locale;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
 import railtrim.quantity.Unit;
@@ -95,7 +96,7 @@ final class BudgetLines {
                         "threshold.basis.spread.measured",
                         runs(),
                         Display.volts(fail.spread()),
-                        String.format(java.util.Locale.ROOT, "%.2f", factor),
+                        String.format(Locale.ROOT, "%.2f", factor),
                         percent(given.confidence()),
                         percent(given.coverage())));
     }

@@ -1,5 +1,6 @@
 package railtrim.threshold;
 
+import java.util.Arrays;
 import java.util.List;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
@@ -68,11 +69,7 @@ public record MarginBudget(
 
     /** @throws railtrim.quantity.BadInput for values outside the ranges of {@link Given} */
     public static MarginBudget of(Given given) {
-        check(
-                given.stock() > given.fail().fail(),
-                "threshold.stock",
-                given.stock(),
-                given.fail().fail());
+        check(given.stock() > 0 && Double.isFinite(given.stock()), "threshold.stock", given.stock());
         check(given.step() >= 0 && given.step() < given.stock(), "threshold.step", given.step());
         check(
                 given.meterUncertainty() >= 0 && given.meterUncertainty() < given.stock(),
@@ -103,7 +100,7 @@ public record MarginBudget(
     private static void check(boolean holds, String key, double... read) {
         if (!holds) {
             throw new BadInput(new Message(
-                    key, java.util.Arrays.stream(read).mapToObj(String::valueOf).toList()));
+                    key, Arrays.stream(read).mapToObj(String::valueOf).toList()));
         }
     }
 }

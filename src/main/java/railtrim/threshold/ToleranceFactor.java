@@ -14,9 +14,31 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class ToleranceFactor {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
     /** Of w; Simpson's rule, even. Fine enough for the steepest case, two values. */
-    private static final int INTERVALS = 4_000;
+    private static final int INTERVALS = 2_000;
 
-    private ToleranceFactor() {}
+    private final int values;
+    /** The normal quantile of the coverage. */
+    private final double quantile;
+
+    private final double confidence;
+    /** Points of w, and what each weighs in the average over w. */
+    private final double[] points = new double[INTERVALS + 1];
+
+    private final double[] weights = new double[INTERVALS + 1];
+
+    private ToleranceFactor(int values, double confidence, double coverage) {
+        this.values = values;
+        this.confidence = confidence;
+        this.quantile = NORMAL.inverseCumulativeProbability(coverage);
+        double spread = 1 / Math.sqrt(2.0 * (values - 1));
+        double from = Math.max(0, 1 - 9 * spread);
+        double step = (1 + 9 * spread - from) / INTERVALS;
+        for (int i = 0; i <= INTERVALS; i++) {
+            int simpson = i == 0 || i == INTERVALS ? 1 : i % 2 == 1 ? 4 : 2;
+            points[i] = from + i * step;
+            weights[i] = simpson * density(points[i], values - 1) * step / 3;
+        }
+    }
 
     /**
      * @param values n, from 2 to 1,000
@@ -27,40 +49,55 @@ final class ToleranceFactor {
             throw new IllegalArgumentException(
                     "tolerance factor of " + values + " values at " + confidence + ", " + coverage);
         }
-        double z = NORMAL.inverseCumulativeProbability(coverage);
+        return new ToleranceFactor(values, confidence, coverage).solve();
+    }
+
+    /** False position, halving the end that stays (Illinois): the confidence reached rises with k. */
+    private double solve() {
         double low = 0;
+        double tooLittle = excess(low);
         double high = 1;
-        while (reached(values, high, z) < confidence) {
+        double tooMuch = excess(high);
+        while (tooMuch < 0) {
+            low = high;
+            tooLittle = tooMuch;
             high *= 2;
+            tooMuch = excess(high);
         }
+        int keptLast = 0;
         while (high - low > 1e-9 * high) {
-            double middle = (low + high) / 2;
-            if (reached(values, middle, z) < confidence) {
-                low = middle;
+            double k = high - tooMuch * (high - low) / (tooMuch - tooLittle);
+            double excess = excess(k);
+            if (Math.abs(excess) < 1e-12) {
+                return k;
+            }
+            if (excess > 0) {
+                high = k;
+                tooMuch = excess;
+                tooLittle = keptLast < 0 ? tooLittle / 2 : tooLittle;
+                keptLast = -1;
             } else {
-                high = middle;
+                low = k;
+                tooLittle = excess;
+                tooMuch = keptLast > 0 ? tooMuch / 2 : tooMuch;
+                keptLast = 1;
             }
         }
         return high;
     }
 
-    private static boolean inside(double probability) {
-        return probability >= 0.5 && probability <= 0.999;
+    /** How much more confidence than wished the factor gives. */
+    private double excess(double k) {
+        double root = Math.sqrt(values);
+        double reached = 0;
+        for (int i = 0; i <= INTERVALS; i++) {
+            reached += weights[i] * NORMAL.cumulativeProbability(root * (k * points[i] - quantile));
+        }
+        return reached - confidence;
     }
 
-    private static double reached(int values, double k, double z) {
-        int freedom = values - 1;
-        double spread = 1 / Math.sqrt(2.0 * freedom);
-        double from = Math.max(0, 1 - 9 * spread);
-        double to = 1 + 9 * spread;
-        double step = (to - from) / INTERVALS;
-        double sum = 0;
-        for (int i = 0; i <= INTERVALS; i++) {
-            double w = from + i * step;
-            int weight = i == 0 || i == INTERVALS ? 1 : i % 2 == 1 ? 4 : 2;
-            sum += weight * density(w, freedom) * NORMAL.cumulativeProbability(Math.sqrt(values) * (k * w - z));
-        }
-        return sum * step / 3;
+    private static boolean inside(double probability) {
+        return probability >= 0.5 && probability <= 0.999;
     }
 
     /** Of w = √(χ²/ν): 2·(ν/2)^(ν/2)·w^(ν−1)·exp(−ν·w²/2) / Γ(ν/2). */
