@@ -1,0 +1,136 @@
+package railtrim.window;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.PowerNeed;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+
+/** The band at the top: the power state this step needs as a word, the rail's last reading, where we are, and whether all is saved. */
+final class Band {
+    private final Words words;
+    private final StackPane powerSign = new StackPane();
+    private final Label powerWord = Build.label("", "power-word");
+    private final HBox power = Build.row("power", powerSign, powerWord);
+    private final Label rail = Build.label("", "band-value");
+    private final Label position = Build.label("", "band-value");
+    private final Label saved = Build.label("", "band-value");
+    private final VBox savedBox;
+    private final HBox bar;
+    private final VBox whole;
+    private final Label trouble = Build.prose("", "band-trouble");
+    private final boolean readOnly;
+
+    Band(Words words, Shell shell, String name, List<Message> problems, boolean readOnly) {
+        this.words = words;
+        this.readOnly = readOnly;
+        power.setId("power");
+        rail.setId("rail");
+        position.setId("position");
+        saved.setId("saved");
+        power.setAccessibleRole(AccessibleRole.TEXT);
+        savedBox = item("window.band.saved", saved);
+        bar = Build.row(
+                "band",
+                power,
+                item("window.band.rail", rail),
+                item("window.band.position", position),
+                Build.spring(),
+                savedBox,
+                view(shell));
+        whole = new VBox(bar);
+        for (Message problem : problems) {
+            whole.getChildren().add(Build.prose(words.of(problem), "band-trouble"));
+        }
+        whole.getChildren().add(trouble);
+        bar.setAccessibleText(name);
+    }
+
+    Node node() {
+        return whole;
+    }
+
+    void show(Desk desk) {
+        State state = desk.state();
+        Step step = desk.shown().step();
+        showPower(state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent(), step.power());
+        OptionalDouble last = state.figures().rail();
+        rail.setText(last.isPresent() ? Display.volts(last.getAsDouble()) : words.of("window.band.rail.none"));
+        position.setText(position(state, step));
+        saved.setText(saved(desk, state));
+        trouble.setText(desk.trouble().map(words::of).orElse(""));
+        Build.present(trouble, desk.trouble().isPresent());
+    }
+
+    private void showPower(boolean makeSafe, PowerNeed need) {
+        String kind = makeSafe ? "make-safe" : need.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        power.getStyleClass().setAll("power", "power-" + kind);
+        powerWord.setText(words.of(makeSafe ? "card.safe.title" : "power." + kind));
+        powerSign.getChildren().setAll((need.startsOn() || need.endsOn() ? Icon.POWER_ON : Icon.POWER_OFF).draw(20));
+        power.setAccessibleText(words.of("window.power.say", powerWord.getText()));
+    }
+
+    private String position(State state, Step step) {
+        List<State.StepState> asked = state.steps().stream()
+                .filter(each -> each.status() != State.Status.NOT_NEEDED)
+                .toList();
+        long before = asked.stream()
+                .takeWhile(each -> !each.step().id().equals(step.id()))
+                .count();
+        return words.of(
+                "window.band.position.value",
+                words.of("phase." + step.phase().id()),
+                Long.toString(before + 1),
+                Integer.toString(asked.size()));
+    }
+
+    private String saved(Desk desk, State state) {
+        savedBox.getStyleClass().removeAll("saved-good", "saved-bad");
+        if (readOnly) {
+            return words.of("window.band.saved.read-only");
+        }
+        boolean good = desk.trouble().isEmpty();
+        savedBox.getStyleClass().add(good ? "saved-good" : "saved-bad");
+        return good
+                ? words.of("window.band.saved.value", Long.toString(state.job().last()))
+                : words.of("window.band.saved.not");
+    }
+
+    private VBox item(String key, Label value) {
+        Label label = Build.label(words.of(key), "band-label");
+        label.setLabelFor(value);
+        return Build.column("band-item", label, value);
+    }
+
+    private MenuButton view(Shell shell) {
+        MenuItem bigger = item("window.view.bigger", shell.theme()::bigger);
+        MenuItem smaller = item("window.view.smaller", shell.theme()::smaller);
+        MenuItem usual = item("window.view.usual", shell.theme()::usual);
+        CheckMenuItem dark = new CheckMenuItem(words.of("window.view.dark"));
+        dark.setSelected(shell.theme().dark());
+        dark.setOnAction(event -> shell.theme().dark(dark.isSelected()));
+        MenuButton menu = new MenuButton(words.of("window.view"), null, bigger, smaller, usual, dark);
+        menu.setId("view");
+        menu.setAccessibleText(words.of("window.view"));
+        menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        return menu;
+    }
+
+    private MenuItem item(String key, Runnable work) {
+        MenuItem item = new MenuItem(words.of(key));
+        item.setOnAction(event -> work.run());
+        return item;
+    }
+}

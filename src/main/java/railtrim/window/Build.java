@@ -1,0 +1,68 @@
+package railtrim.window;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Short ways to make the nodes every view is made of. */
+final class Build {
+    private Build() {}
+
+    static Label label(String text, String... classes) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(classes);
+        return label;
+    }
+
+    /** A label of running text that may take several lines and is never cut short. */
+    static Label prose(String text, String... classes) {
+        Label label = label(text, classes);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    static Button button(String id, String text, Runnable pressed, String... classes) {
+        Button button = new Button(text);
+        button.setMnemonicParsing(true);
+        button.setMinSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        return dress(button, id, text.replace("_", ""), pressed, classes);
+    }
+
+    static <B extends ButtonBase> B dress(B button, String id, String name, Runnable pressed, String... classes) {
+        button.setId(id);
+        button.setAccessibleText(name);
+        button.setOnAction(event -> pressed.run());
+        button.getStyleClass().addAll(classes);
+        return button;
+    }
+
+    static VBox column(String styleClass, Node... children) {
+        VBox box = new VBox(children);
+        box.getStyleClass().add(styleClass);
+        return box;
+    }
+
+    static HBox row(String styleClass, Node... children) {
+        HBox box = new HBox(children);
+        box.getStyleClass().add(styleClass);
+        return box;
+    }
+
+    static Region spring() {
+        Region region = new Region();
+        HBox.setHgrow(region, Priority.ALWAYS);
+        return region;
+    }
+
+    /** Shows a node and gives it room, or takes both away. */
+    static void present(Node node, boolean present) {
+        node.setVisible(present);
+        node.setManaged(present);
+    }
+}

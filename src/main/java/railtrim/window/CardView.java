@@ -1,0 +1,179 @@
+package railtrim.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.Verdict;
+import railtrim.procedure.Words;
+
+/** Something that stands before every step: make safe, stop here, welcome back; and the closing page. */
+final class CardView {
+    private final Words words;
+    private final Desk desk;
+    private final Optional<State.Card> of;
+    private final VBox column = Build.column("card");
+    private final ScrollPane scroll = new ScrollPane(column);
+    private final List<Field> fields = new ArrayList<>();
+    private final List<FieldView> views = new ArrayList<>();
+    private Optional<Button> first = Optional.empty();
+    private Optional<VBox> outside = Optional.empty();
+
+    private CardView(Words words, Desk desk, Optional<State.Card> of, String kind, Icon icon) {
+        this.words = words;
+        this.desk = desk;
+        this.of = of;
+        Label title = Build.prose(words.of("card." + kind + ".title"), "card-title");
+        title.setId("step-title");
+        title.setGraphic(icon.draw(30));
+        column.getStyleClass().add("card-" + kind);
+        column.getChildren().add(title);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().add("step-scroll");
+    }
+
+    static CardView of(Words words, Desk desk, State.Card card) {
+        if (card instanceof State.Card.MakeSafe safe) {
+            return makeSafe(words, desk, safe);
+        }
+        if (card instanceof State.Card.Stop stop) {
+            return stop(words, desk, stop);
+        }
+        if (card instanceof State.Card.Resume resume) {
+            return resume(words, desk, resume);
+        }
+        throw new IllegalArgumentException("no view for " + card);
+    }
+
+    private static CardView makeSafe(Words words, Desk desk, State.Card.MakeSafe safe) {
+        CardView view = new CardView(words, desk, Optional.of(safe), "safe", Icon.STOP_HAND);
+        view.say(words.of(safe.reason()), "card-reason");
+        view.say(words.of("card.safe.action"), "action");
+        view.say(words.of("card.safe.why"), "card-text");
+        view.field("safe.rail");
+        view.outside("card.safe.outside");
+        return view;
+    }
+
+    private static CardView resume(Words words, Desk desk, State.Card.Resume resume) {
+        CardView view = new CardView(words, desk, Optional.of(resume), "resume", Icon.CLOCK);
+        view.say(words.of("card.resume.why"), "card-text");
+        view.say(words.of("window.resume.gap", gap(words, resume.gapSeconds())), "card-text");
+        resume.note().ifPresent(note -> view.say(words.of("window.resume.note", note), "card-note"));
+        view.say(words.of("card.resume.action"), "action");
+        view.field("resume.rail");
+        view.field("resume.zero");
+        view.outside("card.resume.outside");
+        return view;
+    }
+
+    private static CardView stop(Words words, Desk desk, State.Card.Stop stop) {
+        CardView view = new CardView(words, desk, Optional.of(stop), "stop", Icon.STOP_HAND);
+        view.say(words.of(stop.reason()), "card-reason");
+        if (!stop.backTo().isEmpty()) {
+            String title = words.of("step." + stop.backTo() + ".title");
+            view.say(words.of("window.stop.correct"), "card-text");
+            view.button(Build.button(
+                    "stop-back",
+                    words.of("window.finding.back-to", title),
+                    () -> desk.reopen(stop.backTo(), words.of("window.stop.reason")),
+                    "plain"));
+        }
+        return view;
+    }
+
+    /** The closing page. */
+    static CardView done(Words words, Desk desk, Shell shell) {
+        CardView view = new CardView(words, desk, Optional.empty(), "done", Icon.TICK);
+        view.say(words.of("card.done.why"), "card-text");
+        view.column.getChildren().add(new Summary(words, desk.state().figures()).node());
+        view.button(Build.button("to-start", words.of("window.done.to-start"), shell::toStart, "plain"));
+        return view;
+    }
+
+    Node node() {
+        return scroll;
+    }
+
+    Optional<State.Card> of() {
+        return of;
+    }
+
+    void show() {
+        boolean odd = false;
+        for (int i = 0; i < fields.size(); i++) {
+            Field field = fields.get(i);
+            views.get(i).show(Standings.ofCard(desk, field));
+            odd |= desk.said(field.id()).filter(said -> !(said instanceof Verdict.Accept)).isPresent();
+        }
+        boolean help = odd;
+        outside.ifPresent(box -> Build.present(box, help));
+    }
+
+    /** Changes when the focus should move on to the next field. */
+    String goal() {
+        return waiting().map(Field::id).orElse("");
+    }
+
+    void focus() {
+        Optional<Field> next = waiting();
+        if (next.isPresent()) {
+            views.get(fields.indexOf(next.get())).focus();
+        } else {
+            first.ifPresent(Button::requestFocus);
+        }
+    }
+
+    private Optional<Field> waiting() {
+        return fields.stream()
+                .filter(field -> desk.said(field.id())
+                        .filter(Verdict.Accept.class::isInstance)
+                        .isEmpty())
+                .findFirst();
+    }
+
+    private void say(String text, String styleClass) {
+        column.getChildren().add(Build.prose(text, styleClass));
+    }
+
+    private void field(String id) {
+        Field field = desk.course().field(id).orElseThrow();
+        FieldView view = FieldViews.of(words, desk, field);
+        fields.add(field);
+        views.add(view);
+        column.getChildren().add(view.node());
+    }
+
+    private void outside(String key) {
+        VBox box = Build.column(
+                "outside",
+                Build.prose(words.of("window.outside"), "outside-title"),
+                Build.prose(words.of(key), "outside-text"));
+        outside = Optional.of(box);
+        column.getChildren().add(box);
+    }
+
+    private void button(Button button) {
+        first = first.isPresent() ? first : Optional.of(button);
+        column.getChildren().add(button);
+    }
+
+    private static String gap(Words words, long seconds) {
+        long minutes = seconds / 60;
+        if (minutes < 120) {
+            return words.of("window.gap.minutes", Long.toString(minutes));
+        }
+        long hours = minutes / 60;
+        return hours < 48
+                ? words.of("window.gap.hours", Long.toString(hours))
+                : words.of("window.gap.days", Long.toString(hours / 24));
+    }
+}

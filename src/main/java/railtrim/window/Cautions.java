@@ -1,0 +1,133 @@
+package railtrim.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Caution;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Words;
+
+/**
+ * The cautions of a step, above what they guard. The first one not yet acknowledged is open in full with its own control; the others
+ * are a line each, and open when their turn comes or when clicked.
+ */
+final class Cautions {
+    private final Words words;
+    private final Desk desk;
+    private final VBox box = Build.column("cautions");
+    private Optional<String> reread = Optional.empty();
+    private Optional<Button> control = Optional.empty();
+
+    Cautions(Words words, Desk desk) {
+        this.words = words;
+        this.desk = desk;
+        box.setId("cautions");
+    }
+
+    Node node() {
+        return box;
+    }
+
+    /** The control of the open caution, where one waits to be acknowledged. */
+    Optional<Button> control() {
+        return control;
+    }
+
+    void show(StepState step, boolean working) {
+        List<Node> shown = new ArrayList<>();
+        control = Optional.empty();
+        Optional<String> next = working ? step.open().stream().findFirst() : Optional.empty();
+        for (String id : step.step().cautions()) {
+            Caution caution = desk.course().procedure().caution(id);
+            boolean waits = working && step.open().contains(id);
+            boolean its = next.filter(id::equals).isPresent();
+            boolean again = reread.filter(id::equals).isPresent();
+            shown.add(line(caution, waits, its, () -> toggle(id, step, working)));
+            if (its || again) {
+                shown.add(full(caution, its));
+            }
+        }
+        box.getChildren().setAll(shown);
+        Build.present(box, !shown.isEmpty());
+    }
+
+    void fresh() {
+        reread = Optional.empty();
+    }
+
+    private void toggle(String id, StepState step, boolean working) {
+        reread = reread.filter(id::equals).isPresent() ? Optional.empty() : Optional.of(id);
+        show(step, working);
+    }
+
+    /** Signal word, sign, what it is about, and whether it was acknowledged. */
+    private Node line(Caution caution, boolean waits, boolean its, Runnable open) {
+        HBox signal = Build.row(
+                "signal",
+                Icon.of(caution.symbol()).draw(20),
+                Build.label(words.of("window." + level(caution)), "signal-word"));
+        signal.getStyleClass().add(level(caution));
+        String state = waits ? its ? "" : words.of("window.caution.next") : words.of("window.caution.read");
+        Button line = Build.dress(new Button(caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
+        line.setAccessibleText(
+                String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
+        line.setMaxWidth(Double.MAX_VALUE);
+        line.setWrapText(its);
+        line.setMinWidth(0);
+        line.setFocusTraversable(!its);
+        HBox.setHgrow(line, javafx.scene.layout.Priority.ALWAYS);
+        HBox row = Build.row("caution", signal, line);
+        if (!state.isEmpty()) {
+            HBox mark = Build.row("caution-state", Build.label(state, "caution-state-word"));
+            if (!waits) {
+                mark.getChildren().add(0, Icon.TICK.draw(12));
+            }
+            mark.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            row.getChildren().add(mark);
+        }
+        row.getStyleClass().add(its ? "caution-open" : "caution-folded");
+        return row;
+    }
+
+    private Node full(Caution caution, boolean waits) {
+        VBox body = Build.column(
+                "caution-body",
+                Build.prose(caution.consequence(), "caution-consequence"),
+                Build.prose(caution.avoidance(), "caution-avoidance"));
+        body.getStyleClass().add(level(caution) + "-edge");
+        if (waits) {
+            Button acknowledge = acknowledge(caution);
+            body.getChildren().add(acknowledge);
+            control = Optional.of(acknowledge);
+        }
+        return body;
+    }
+
+    private Button acknowledge(Caution caution) {
+        String text = words.of("window.caution.acknowledge");
+        Button button = Build.button(
+                Ids.acknowledge(caution.id()),
+                text,
+                () -> desk.acknowledge(caution.id()),
+                "acknowledge",
+                Keys.NOT_BY_ENTER);
+        button.setGraphic(Build.column("acknowledge-box"));
+        button.setAccessibleText(String.join(
+                " ",
+                words.of("window." + level(caution)),
+                caution.hazard(),
+                caution.consequence(),
+                caution.avoidance(),
+                text));
+        return button;
+    }
+
+    private static String level(Caution caution) {
+        return "level-" + caution.level().name().toLowerCase(Locale.ROOT);
+    }
+}

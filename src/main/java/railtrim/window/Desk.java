@@ -1,0 +1,303 @@
+package railtrim.window;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import java.util.function.Supplier;
+import railtrim.job.JournalProblem;
+import railtrim.job.Time;
+import railtrim.procedure.Course;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Verdict;
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Message;
+
+/**
+ * One job as the window works on it: the course, and what is the window's own, namely which step is shown and what was last said
+ * about each field. A finished step stays shown until the person goes on.
+ */
+final class Desk {
+    private final Course course;
+    private final Time time;
+    private final Optional<LongConsumer> pass;
+    private final List<Runnable> watchers = new ArrayList<>();
+    private final Map<String, Verdict> said = new HashMap<>();
+    private final Map<String, String> drafts = new HashMap<>();
+    private State state;
+    private String shown;
+    private boolean lookingBack;
+    private boolean atEnd;
+    private Optional<Message> trouble = Optional.empty();
+
+    /** @param pass lets so many seconds go by at once, where time is not real */
+    Desk(Course course, Time time, Optional<LongConsumer> pass) {
+        this.course = course;
+        this.time = time;
+        this.pass = pass;
+        this.state = course.state();
+        this.shown = state.current().step().id();
+        this.atEnd = state.complete();
+    }
+
+    Course course() {
+        return course;
+    }
+
+    Instant now() {
+        return time.now();
+    }
+
+    Optional<LongConsumer> pass() {
+        return pass;
+    }
+
+    State state() {
+        return state;
+    }
+
+    /** Called after anything changed. */
+    void watch(Runnable watcher) {
+        watchers.add(watcher);
+    }
+
+    StepState shown() {
+        return state.step(shown);
+    }
+
+    /** Whether the shown step is the one to work on, rather than a finished one kept in view. */
+    boolean working() {
+        return state.card().isEmpty() && !state.complete() && shown.equals(current());
+    }
+
+    /** Whether a field can be answered: one of the step at work, or a slip to mend in the step just finished. */
+    boolean open(Field field) {
+        StepState step = shown();
+        boolean switchWaits = !(field instanceof Field.Switch)
+                && step.step().fields().stream()
+                        .anyMatch(each -> each instanceof Field.Switch
+                                && working()
+                                && step.missing().contains(each.id()));
+        boolean cautioned = working() && !step.open().isEmpty();
+        return !lookingBack
+                && !atEnd()
+                && !cautioned
+                && !switchWaits
+                && course.field(field.id()).isPresent();
+    }
+
+    /** Whether the person went back on purpose to read an earlier step. */
+    boolean lookingBack() {
+        return lookingBack;
+    }
+
+    /** Whether everything is done and the closing page is shown. */
+    boolean atEnd() {
+        return atEnd && state.complete();
+    }
+
+    /** Next is open when what is shown is finished and there is somewhere to go. */
+    boolean nextOpen() {
+        return state.card().isEmpty() && !working() && !atEnd();
+    }
+
+    boolean backOpen() {
+        return state.card().isEmpty() && (atEnd() || before(shown).isPresent());
+    }
+
+    void next() {
+        if (!nextOpen()) {
+            return;
+        }
+        boolean last = shown.equals(current()) || lookingBack && after(shown).isEmpty();
+        if (state.complete() && last) {
+            end();
+        } else {
+            String to = lookingBack ? after(shown).orElse(current()) : current();
+            show(to, !to.equals(current()));
+        }
+    }
+
+    void back() {
+        if (!backOpen()) {
+            return;
+        }
+        if (atEnd()) {
+            show(current(), true);
+        } else {
+            before(shown).ifPresent(step -> show(step, true));
+        }
+    }
+
+    void look(String step) {
+        if (state.card().isEmpty() && readable(state.step(step))) {
+            show(step, !step.equals(current()));
+        }
+    }
+
+    void toCurrent() {
+        if (state.complete()) {
+            end();
+        } else {
+            show(current(), false);
+        }
+    }
+
+    void type(String field, String text, boolean sure) {
+        offer(field, () -> course.type(field, text, sure));
+    }
+
+    void choose(String field, String option) {
+        offer(field, () -> course.choose(field, option));
+    }
+
+    void turn(String field) {
+        offer(field, () -> course.turn(field));
+    }
+
+    void acknowledge(String caution) {
+        offer(caution, () -> course.acknowledge(caution));
+    }
+
+    void alarm(String reason) {
+        offer("alarm", () -> course.alarm(reason));
+    }
+
+    void pause(String note) {
+        offer("pause", () -> course.pause(note));
+    }
+
+    void skip(String reason) {
+        offer("skip", () -> course.skip(reason));
+    }
+
+    void reopen(String step, String reason) {
+        offer("reopen", () -> course.reopen(step, reason));
+        if (said("reopen").filter(Verdict.Accept.class::isInstance).isPresent()) {
+            toCurrent();
+        }
+    }
+
+    Optional<Verdict> said(String about) {
+        return Optional.ofNullable(said.get(about));
+    }
+
+    /** What stands in the way of saving, until something was saved again. */
+    Optional<Message> trouble() {
+        return trouble;
+    }
+
+    /** Text typed but not yet taken; kept while the person looks elsewhere. */
+    String draft(String field) {
+        return drafts.getOrDefault(field, "");
+    }
+
+    void draft(String field, String text) {
+        if (text.isEmpty()) {
+            drafts.remove(field);
+        } else {
+            drafts.put(field, text);
+        }
+    }
+
+    /** First readings that must not be seen now, because an independent second one is still to be taken. */
+    Set<String> hidden() {
+        Set<String> hidden = new HashSet<>();
+        for (Field field : state.current().step().fields()) {
+            if (field instanceof Field.Number number
+                    && state.current().missing().contains(field.id())) {
+                number.again().ifPresent(hidden::add);
+            }
+        }
+        return hidden;
+    }
+
+    /** Something outside the job changed, such as the practice bench. */
+    void changed() {
+        watchers.forEach(Runnable::run);
+    }
+
+    private void offer(String about, Supplier<Verdict> offered) {
+        boolean hadCard = state.card().isPresent();
+        String before = current();
+        try {
+            Verdict verdict = offered.get();
+            said.put(about, verdict);
+            trouble = Optional.empty();
+            if (verdict instanceof Verdict.Accept) {
+                drafts.remove(about);
+            }
+        } catch (BadInput bad) {
+            said.put(about, new Verdict.Refuse(List.of(bad.told())));
+        } catch (JournalProblem problem) {
+            said.remove(about);
+            trouble = Optional.of(problem.told());
+        }
+        state = course.state();
+        boolean cardGone = hadCard && state.card().isEmpty();
+        boolean elsewhere = !shown.equals(before) && !before.equals(current());
+        if (cardGone || elsewhere) {
+            atEnd = false;
+            shown = current();
+            lookingBack = false;
+            said.clear();
+        }
+        watchers.forEach(Runnable::run);
+    }
+
+    private void end() {
+        atEnd = true;
+        lookingBack = false;
+        watchers.forEach(Runnable::run);
+    }
+
+    private void show(String step, boolean back) {
+        atEnd = false;
+        if (!step.equals(shown)) {
+            said.clear();
+        }
+        shown = step;
+        lookingBack = back;
+        watchers.forEach(Runnable::run);
+    }
+
+    private String current() {
+        return state.current().step().id();
+    }
+
+    static boolean readable(StepState step) {
+        return switch (step.status()) {
+            case DONE, STALE, SKIPPED, CURRENT -> true;
+            case LOCKED, NOT_NEEDED -> false;
+        };
+    }
+
+    private Optional<String> before(String step) {
+        Optional<String> found = Optional.empty();
+        for (StepState each : state.steps()) {
+            if (each.step().id().equals(step)) {
+                return found;
+            }
+            if (readable(each)) {
+                found = Optional.of(each.step().id());
+            }
+        }
+        return found;
+    }
+
+    private Optional<String> after(String step) {
+        return state.steps().stream()
+                .dropWhile(each -> !each.step().id().equals(step))
+                .skip(1)
+                .filter(Desk::readable)
+                .map(each -> each.step().id())
+                .findFirst();
+    }
+}

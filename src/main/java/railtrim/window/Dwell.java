@@ -1,0 +1,77 @@
+package railtrim.window;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.function.LongConsumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Words;
+
+/** The timer of a step that has to be waited through: when it began, when it ends, how long is left. */
+final class Dwell {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss");
+
+    private final Words words;
+    private final Desk desk;
+    private final Label left = Build.label("", "dwell-left");
+    private final Label span = Build.prose("", "dwell-span");
+    private final ProgressBar bar = new ProgressBar();
+    private final VBox box;
+
+    Dwell(Words words, Desk desk) {
+        this.words = words;
+        this.desk = desk;
+        left.setId("dwell");
+        bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setFocusTraversable(false);
+        bar.setAccessibleText(words.of("window.dwell.bar"));
+        HBox head = Build.row("dwell-head", Icon.CLOCK.draw(20), left, Build.spring());
+        desk.pass().ifPresent(pass -> head.getChildren()
+                .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));
+        box = Build.column("dwell", head, bar, span);
+    }
+
+    Node node() {
+        return box;
+    }
+
+    void show() {
+        StepState step = desk.shown();
+        long whole = step.step().dwellSeconds();
+        boolean shown = whole > 0 && desk.working() && step.open().isEmpty();
+        Build.present(box, shown);
+        if (!shown) {
+            return;
+        }
+        long remaining = desk.course().dwellLeft();
+        left.setText(
+                remaining > 0
+                        ? words.of("window.dwell.left", minutes(remaining))
+                        : words.of("window.dwell.over", minutes(whole)));
+        bar.setProgress(1 - (double) remaining / whole);
+        Instant end = desk.now().plusSeconds(remaining);
+        span.setText(
+                remaining > 0
+                        ? words.of("window.dwell.span", clock(end.minusSeconds(whole)), clock(end))
+                        : words.of("window.dwell.missed"));
+    }
+
+    private void passOver(LongConsumer pass) {
+        pass.accept(desk.course().dwellLeft());
+        desk.changed();
+    }
+
+    private static String minutes(long seconds) {
+        return String.format(java.util.Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    }
+
+    private static String clock(Instant at) {
+        return CLOCK.format(at.atZone(ZoneId.systemDefault()));
+    }
+}

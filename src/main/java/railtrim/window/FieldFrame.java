@@ -1,0 +1,87 @@
+package railtrim.window;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Field;
+import railtrim.procedure.Verdict;
+import railtrim.procedure.Words;
+import railtrim.quantity.Message;
+import railtrim.quantity.Unit;
+
+/** What surrounds every entry: label, what to expect, how to measure it, the entry, the read-back, and the verdict under it. */
+final class FieldFrame {
+    private final Words words;
+    private final Label label;
+    private final Label expected = Build.prose("", "expect");
+    private final Label because = Build.prose("", "expect-because");
+    private final Label readBack = Build.prose("", "read-back");
+    private final VBox verdict = Build.column("verdicts");
+    private final Button sure;
+    private final VBox box;
+
+    FieldFrame(Words words, String field, Node entry, Node named, Runnable saySure) {
+        this.words = words;
+        label = Build.prose(FieldWords.label(words, field), "field-label");
+        label.setLabelFor(named);
+        sure = Build.button(Ids.sure(field), words.of("window.sure"), saySure, "plain");
+        sure.setAccessibleText(words.of("window.sure.say", FieldWords.label(words, field)));
+        box = Build.column("field", label);
+        FieldWords.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
+        box.getChildren().addAll(expected, because, entry, readBack, verdict, sure);
+        Build.present(sure, false);
+        readBack("");
+    }
+
+    Node node() {
+        return box;
+    }
+
+    /** What the entry sounds like to someone who cannot see the lines around it. */
+    String spoken() {
+        return expected.isVisible() ? label.getText() + ". " + expected.getText() : label.getText();
+    }
+
+    void readBack(String text) {
+        readBack.setText(text);
+        Build.present(readBack, !text.isEmpty());
+    }
+
+    void show(FieldView.Standing standing, Unit unit) {
+        Optional<Field.Expected> range = standing.expected();
+        expected.setText(range.map(each -> FieldWords.expected(words, each, unit)).orElse(""));
+        because.setText(range.map(each -> words.of(each.because())).orElse(""));
+        Build.present(expected, range.isPresent());
+        Build.present(because, range.isPresent() && standing.open() && standing.answer().isEmpty());
+        box.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("locked"), !standing.open());
+        box.pseudoClassStateChanged(
+                javafx.css.PseudoClass.getPseudoClass("answered"), standing.answer().isPresent());
+        showVerdict(standing.verdict());
+    }
+
+    private void showVerdict(Optional<Verdict> said) {
+        verdict.getChildren().clear();
+        said.ifPresent(each -> {
+            if (each instanceof Verdict.Accept accept) {
+                lines(accept.says(), Icon.TICK, "verdict-good");
+            } else if (each instanceof Verdict.AskAgain again) {
+                lines(again.says(), Icon.AGAIN, "verdict-odd");
+            } else if (each instanceof Verdict.Refuse refuse) {
+                lines(refuse.says(), Icon.CROSS, "verdict-bad");
+            }
+        });
+        Build.present(verdict, !verdict.getChildren().isEmpty());
+        Build.present(sure, said.filter(Verdict.AskAgain.class::isInstance).isPresent());
+    }
+
+    private void lines(List<Message> says, Icon icon, String styleClass) {
+        for (Message message : says) {
+            HBox line = Build.row("verdict", icon.draw(16, styleClass), Build.prose(words.of(message), styleClass));
+            verdict.getChildren().add(line);
+        }
+    }
+}

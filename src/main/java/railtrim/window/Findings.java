@@ -1,0 +1,57 @@
+package railtrim.window;
+
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+
+/** What the readings of a step say together, with a way back to where the mend is likely to be. */
+final class Findings {
+    private final Words words;
+    private final Desk desk;
+    private final VBox box = Build.column("findings");
+
+    Findings(Words words, Desk desk) {
+        this.words = words;
+        this.desk = desk;
+        box.setId("findings");
+    }
+
+    Node node() {
+        return box;
+    }
+
+    void show(StepState step) {
+        box.getChildren().setAll(step.findings().stream().map(this::finding).toList());
+        Build.present(box, !step.findings().isEmpty());
+    }
+
+    private Node finding(Step.Finding finding) {
+        String kind = finding.kind().name().toLowerCase(Locale.ROOT);
+        Icon icon =
+                switch (finding.kind()) {
+                    case SAYS -> Icon.NOTE;
+                    case WARNS -> Icon.AGAIN;
+                    case BLOCKS, STOPS -> Icon.CROSS;
+                };
+        VBox text = Build.column(
+                "finding-text",
+                Build.label(words.of("window.finding." + kind), "finding-word"),
+                Build.prose(words.of(finding.message()), "finding-message"));
+        if (!finding.backTo().isEmpty()) {
+            String title = words.of("step." + finding.backTo() + ".title");
+            text.getChildren()
+                    .add(Build.button(
+                            "back-to-" + finding.backTo().replace('.', '-'),
+                            words.of("window.finding.back-to", title),
+                            () -> desk.look(finding.backTo()),
+                            "link"));
+        }
+        javafx.scene.layout.HBox row = Build.row("finding", icon.draw(20), text);
+        javafx.scene.layout.HBox.setHgrow(text, javafx.scene.layout.Priority.ALWAYS);
+        row.getStyleClass().add("finding-" + kind);
+        return row;
+    }
+}

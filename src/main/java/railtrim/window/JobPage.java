@@ -1,0 +1,178 @@
+package railtrim.window;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextArea;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import railtrim.job.Journal;
+import railtrim.practice.Bench;
+import railtrim.procedure.Course;
+import railtrim.procedure.State;
+import railtrim.procedure.Words;
+import railtrim.quantity.Message;
+
+/** One job in the window: the way, the band, the step, the picture and the foot, always in the same places. */
+final class JobPage {
+    /** Below this width, in widths of the root font, the way shows its pads only. */
+    private static final double NARROW = 66;
+
+    private final Shell shell;
+    private final Desk desk;
+    private final Closeable journal;
+    private final String name;
+    private final BorderPane page = new BorderPane();
+    private final Band band;
+    private final WayPane way;
+    private final StepPane step;
+    private final Side side;
+    private final Foot foot;
+    private final Timeline seconds =
+            new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
+
+    JobPage(Shell shell, Desk desk, Closeable journal, String name, List<Message> problems, boolean readOnly) {
+        this.shell = shell;
+        this.desk = desk;
+        this.journal = journal;
+        this.name = name;
+        Words words = shell.words();
+        this.band = new Band(words, shell, name, problems, readOnly);
+        this.way = new WayPane(words, desk);
+        this.foot = new Foot(words, desk, this::askPause);
+        this.step = new StepPane(words, desk, shell, foot::focusNext);
+        this.side = new Side(words, desk);
+        lay();
+        desk.watch(this::refresh);
+        seconds.setCycleCount(Animation.INDEFINITE);
+    }
+
+    static JobPage of(Shell shell, Journal journal, Course course) {
+        Desk desk = new Desk(course, shell.surroundings().time(), Optional.empty());
+        return new JobPage(shell, desk, journal, journal.job().name(), journal.problems(), journal.readOnly());
+    }
+
+    /** A rehearsal: kept in memory only, on the time of the bench. */
+    static JobPage practice(Shell shell, Desk desk, Bench bench, String name) {
+        return new JobPage(shell, desk, () -> {}, name, List.of(), false);
+    }
+
+    private void lay() {
+        page.getStyleClass().add("job");
+        page.setTop(band.node());
+        page.setLeft(way.node());
+        VBox middle = new VBox(step.node(), foot.stopRule());
+        VBox.setVgrow(step.node(), Priority.ALWAYS);
+        middle.getStyleClass().add("middle");
+        page.setCenter(middle);
+        page.setRight(side.node());
+        page.setBottom(foot.node());
+        page.widthProperty().addListener((of, was, is) -> fit());
+    }
+
+    /** In a narrow window, or with large text, the step keeps its room and the way folds. */
+    private void fit() {
+        double widths = page.getWidth() / shell.theme().pixels();
+        way.fold(widths < NARROW);
+        side.width(Math.max(14, Math.min(34, (widths - (widths < NARROW ? 4 : 17)) * 0.42)) * shell.theme().pixels());
+    }
+
+    Node node() {
+        return page;
+    }
+
+    String name() {
+        return name;
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    State.Power power() {
+        return desk.state().power();
+    }
+
+    /** First shown. */
+    void enter() {
+        refresh();
+        fit();
+        seconds.play();
+    }
+
+    void next() {
+        if (foot.nextOpen()) {
+            desk.next();
+        }
+    }
+
+    void back() {
+        desk.back();
+    }
+
+    void makeSafe() {
+        desk.alarm("pressed");
+    }
+
+    void close() {
+        seconds.stop();
+        try {
+            journal.close();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** Draws the state again. The text size may have changed as well, so the widths are looked at too. */
+    private void refresh() {
+        band.show(desk);
+        way.show();
+        step.show();
+        side.show();
+        foot.show();
+    }
+
+    private void secondPassed() {
+        step.timePassed();
+        fit();
+    }
+
+    private void askPause() {
+        Words words = shell.words();
+        TextArea note = new TextArea();
+        note.setId("pause-note");
+        note.setPrefRowCount(3);
+        note.setWrapText(true);
+        note.getStyleClass().add("first-focus");
+        note.setAccessibleText(words.of("window.pause.label"));
+        VBox body = Build.column("sheet-body", Build.prose(words.of("window.pause.text"), "sheet-text"));
+        if (power() != State.Power.OFF) {
+            body.getChildren().add(Build.prose(words.of("window.pause.powered"), "sheet-alert"));
+        }
+        body.getChildren().add(note);
+        Button stay = Build.button("pause-stay", words.of("window.pause.stay"), shell.sheet()::close, "plain");
+        Button keep = Build.button("pause-keep", words.of("window.pause.keep"), () -> pause(note.getText()), "primary");
+        shell.sheet().ask(words.of("window.pause.title"), body, stay, keep);
+    }
+
+    private void pause(String note) {
+        desk.pause(note);
+        shell.sheet().close();
+        Optional<Message> trouble = desk.trouble();
+        if (trouble.isPresent()) {
+            return;
+        }
+        if (power() == State.Power.OFF) {
+            Platform.runLater(shell::toStart);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package railtrim.window;
+
+import java.util.EnumSet;
+import java.util.Set;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/**
+ * What Enter, Space and Escape do. A key that is held down counts once, on the screen where it went down, so that leaning on it
+ * neither runs through screens nor acknowledges a caution on the next one.
+ */
+final class Keys {
+    /** Style class of a control that Enter must not work; only Space or a click on it does. */
+    static final String NOT_BY_ENTER = "not-by-enter";
+
+    private final Set<KeyCode> down = EnumSet.noneOf(KeyCode.class);
+    private final Runnable enter;
+    private final Runnable escape;
+
+    private Keys(Runnable enter, Runnable escape) {
+        this.enter = enter;
+        this.escape = escape;
+    }
+
+    static void install(Scene scene, Runnable enter, Runnable escape) {
+        Keys keys = new Keys(enter, escape);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
+        scene.addEventFilter(KeyEvent.KEY_RELEASED, event -> keys.down.remove(event.getCode()));
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, keys::unused);
+        scene.windowProperty()
+                .flatMap(window -> window.focusedProperty())
+                .addListener((of, had, has) -> keys.down.clear());
+    }
+
+    private void pressed(KeyEvent event) {
+        boolean counted = event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE;
+        if (counted && !down.add(event.getCode())) {
+            event.consume();
+        }
+    }
+
+    private void unused(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE) {
+            escape.run();
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && !event.isControlDown() && !event.isAltDown()) {
+            pressEnter(event);
+        }
+    }
+
+    private void pressEnter(Event event) {
+        Scene scene = (Scene) event.getSource();
+        Node owner = scene.getFocusOwner();
+        event.consume();
+        if (owner == null || owner instanceof ComboBoxBase<?>) {
+            enter.run();
+        } else if (owner.getStyleClass().contains(NOT_BY_ENTER)) {
+            return;
+        } else if (owner instanceof ButtonBase button) {
+            button.fire();
+        } else {
+            enter.run();
+        }
+    }
+}

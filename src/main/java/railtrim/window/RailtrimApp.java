@@ -1,0 +1,16 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import javafx.application.Application;
+import javafx.stage.Stage;
+import railtrim.procedure.Words;
+
+/** The JavaFX application; started by {@link WindowStart}. */
+public final class RailtrimApp extends Application {
+    @Override
+    public void start(Stage stage) {
+        Shell shell = new Shell(stage, Surroundings.system(), Words.english());
+        shell.show();
+        getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(shell::open);
+    }
+}

@@ -1,0 +1,57 @@
+package railtrim.window;
+
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/**
+ * A question laid over the page, inside the window. While one is open the page below is disabled, so neither mouse nor Tab reaches
+ * it. Escape takes the safe way out, which never loses anything.
+ */
+final class Sheet {
+    private final StackPane root;
+    private final Node page;
+    private final StackPane veil = new StackPane();
+    private Runnable leave = () -> {};
+
+    Sheet(StackPane root, Node page) {
+        this.root = root;
+        this.page = page;
+        veil.getStyleClass().add("veil");
+    }
+
+    boolean open() {
+        return root.getChildren().contains(veil);
+    }
+
+    /** @param safe the way out that Escape takes and that has the focus at first, unless {@code body} holds a field to fill */
+    void ask(String title, Node body, Button safe, Button... others) {
+        leave = safe::fire;
+        HBox buttons = Build.row("sheet-buttons", Build.spring());
+        buttons.getChildren().addAll(others);
+        buttons.getChildren().add(safe);
+        VBox box = Build.column("sheet", Build.prose(title, "sheet-title"), body, buttons);
+        box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        veil.getChildren().setAll(box);
+        if (!open()) {
+            root.getChildren().add(veil);
+        }
+        page.setDisable(true);
+        Node first = body.lookup(".first-focus");
+        Platform.runLater((first == null ? safe : first)::requestFocus);
+    }
+
+    void leave() {
+        leave.run();
+    }
+
+    void close() {
+        root.getChildren().remove(veil);
+        veil.getChildren().clear();
+        page.setDisable(false);
+    }
+}

@@ -1,0 +1,193 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
+import railtrim.job.Journal;
+import railtrim.job.JournalProblem;
+import railtrim.job.RecentJobs;
+import railtrim.procedure.Course;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
+import railtrim.procedure.Words;
+import railtrim.quantity.BadInput;
+
+/** The one window: the start page, or one job. */
+final class Shell {
+    private static final double WIDTH = 1240;
+    private static final double HEIGHT = 820;
+
+    private final Stage stage;
+    private final Surroundings surroundings;
+    private final Words words;
+    private final RecentJobs recent;
+    private final StackPane page = new StackPane();
+    private final StackPane root = new StackPane(page);
+    private final Sheet sheet = new Sheet(root, page);
+    private final Scene scene = new Scene(root, WIDTH, HEIGHT);
+    private final Theme theme = new Theme(scene);
+    private Optional<JobPage> job = Optional.empty();
+
+    Shell(Stage stage, Surroundings surroundings, Words words) {
+        this.stage = stage;
+        this.surroundings = surroundings;
+        this.words = words;
+        this.recent = new RecentJobs(surroundings.ownFolder());
+        root.getStyleClass().add("shell");
+        Keys.install(scene, this::enter, this::escape);
+        shortcut("Shortcut+PLUS", theme::bigger);
+        shortcut("Shortcut+EQUALS", theme::bigger);
+        shortcut("Shortcut+MINUS", theme::smaller);
+        shortcut("Shortcut+DIGIT0", theme::usual);
+        stage.setOnCloseRequest(this::closing);
+        stage.setMinWidth(720);
+        stage.setMinHeight(560);
+    }
+
+    void show() {
+        Trouble.catchAll(words, sheet);
+        stage.setTitle(words.of("window.title"));
+        stage.setScene(scene);
+        toStart();
+        stage.show();
+    }
+
+    Scene scene() {
+        return scene;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
+    RecentJobs recent() {
+        return recent;
+    }
+
+    void toStart() {
+        job.ifPresent(JobPage::close);
+        job = Optional.empty();
+        stage.setTitle(words.of("window.title"));
+        put(new StartPage(this).node());
+    }
+
+    void open(Path file) {
+        withWords(() -> begin(Journal.open(file, surroundings.time())));
+    }
+
+    /** @param file must not exist yet */
+    void create(Path file, String name) {
+        begin(Journal.create(file, name, surroundings.time()));
+    }
+
+    void show(JobPage opened) {
+        job.ifPresent(JobPage::close);
+        job = Optional.of(opened);
+        stage.setTitle(words.of("window.title.job", opened.name()));
+        put(opened.node());
+        opened.enter();
+    }
+
+    private void begin(Journal journal) {
+        recent.remember(journal.file());
+        show(JobPage.of(this, journal, new Course(Procedure.builtIn(), journal)));
+    }
+
+    private void withWords(Runnable work) {
+        try {
+            work.run();
+        } catch (JournalProblem problem) {
+            tell(words.of("window.open.failed"), words.of(problem.told()));
+        } catch (BadInput problem) {
+            tell(words.of("window.open.failed"), words.of(problem.told()));
+        }
+    }
+
+    void tell(String title, String text) {
+        Button close = Build.button("sheet-close", words.of("window.sheet.close"), sheet::close, "primary");
+        sheet.ask(title, Build.prose(text, "sheet-text"), close);
+    }
+
+    private void put(Node node) {
+        page.getChildren().setAll(node);
+    }
+
+    private void enter() {
+        if (!sheet.open()) {
+            job.ifPresent(JobPage::next);
+        }
+    }
+
+    private void escape() {
+        if (sheet.open()) {
+            sheet.leave();
+        } else {
+            job.ifPresent(JobPage::back);
+        }
+    }
+
+    private void closing(WindowEvent event) {
+        boolean powered = job.filter(open -> open.power() == State.Power.ON).isPresent();
+        if (powered) {
+            event.consume();
+            askBeforeLeaving(stage::hide);
+        } else {
+            job.ifPresent(JobPage::close);
+        }
+    }
+
+    /** Leaving with the board powered is never silent. */
+    void askBeforeLeaving(Runnable leave) {
+        Button stay = Build.button("stay", words.of("window.leave.stay"), sheet::close, "primary");
+        Button safe = Build.button(
+                "leave-make-safe",
+                words.of("window.leave.make-safe"),
+                () -> {
+                    sheet.close();
+                    job.ifPresent(JobPage::makeSafe);
+                },
+                "make-safe");
+        Button anyway = Build.button(
+                "leave-anyway",
+                words.of("window.leave.anyway"),
+                () -> {
+                    sheet.close();
+                    job.ifPresent(JobPage::close);
+                    job = Optional.empty();
+                    leave.run();
+                },
+                "plain");
+        sheet.ask(
+                words.of("window.leave.title"),
+                Build.prose(words.of("window.leave.text"), "sheet-text"),
+                stay,
+                anyway,
+                safe);
+    }
+
+    private void shortcut(String keys, Runnable work) {
+        scene.getAccelerators().put(KeyCombination.valueOf(keys), work);
+    }
+}

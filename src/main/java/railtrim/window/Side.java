@@ -1,0 +1,48 @@
+package railtrim.window;
+
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+
+/** The picture beside the step: what to touch now. */
+final class Side {
+    private final Words words;
+    private final Desk desk;
+    private final Label caption = Build.prose("", "side-caption");
+    private final StackPane frame = new StackPane();
+    private final VBox side = Build.column("side", caption, frame);
+    private State drawn;
+    private String drawnStep = "";
+
+    Side(Words words, Desk desk) {
+        this.words = words;
+        this.desk = desk;
+        frame.getStyleClass().add("picture-frame");
+        VBox.setVgrow(frame, Priority.ALWAYS);
+    }
+
+    Node node() {
+        return side;
+    }
+
+    void width(double pixels) {
+        side.setMinWidth(pixels);
+        side.setPrefWidth(pixels);
+        side.setMaxWidth(pixels);
+    }
+
+    void show() {
+        Step step = desk.shown().step();
+        if (drawn == desk.state() && drawnStep.equals(step.id())) {
+            return;
+        }
+        drawn = desk.state();
+        drawnStep = step.id();
+        caption.setText("");
+    }
+}

@@ -1,0 +1,58 @@
+package railtrim.window;
+
+import java.util.List;
+import java.util.Optional;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
+import railtrim.procedure.Field;
+import railtrim.procedure.State.StepState;
+
+/** Looks up how a field stands in the job. */
+final class Standings {
+    private Standings() {}
+
+    static FieldView.Standing of(Desk desk, StepState state, Field field) {
+        boolean open = desk.open(field);
+        Optional<String> answer = answer(field.id(), state.entries());
+        if (answer.isEmpty() && !desk.working()) {
+            // A step that is walked again and again keeps its last answer in view until the person goes on.
+            answer = answer(field.id(), desk.state().figures().history(field.id()));
+        }
+        return new FieldView.Standing(
+                open,
+                answer,
+                answer.isPresent() && desk.hidden().contains(field.id()),
+                open ? desk.course().expected(field.id()) : Optional.empty(),
+                desk.said(field.id()));
+    }
+
+    static FieldView.Standing ofCard(Desk desk, Field field) {
+        return new FieldView.Standing(
+                true, Optional.empty(), false, desk.course().expected(field.id()), desk.said(field.id()));
+    }
+
+    private static Optional<String> answer(String field, List<Entry> entries) {
+        Optional<String> latest = Optional.empty();
+        for (Entry entry : entries) {
+            Optional<String> said = said(field, entry.fact());
+            latest = said.isPresent() ? said : latest;
+        }
+        return latest;
+    }
+
+    private static Optional<String> said(String field, Fact fact) {
+        if (fact instanceof Fact.Reading reading && reading.field().equals(field)) {
+            return Optional.of(reading.typed());
+        }
+        if (fact instanceof Fact.Choice choice && choice.field().equals(field)) {
+            return Optional.of(choice.option());
+        }
+        if (fact instanceof Fact.Note note && note.field().equals(field)) {
+            return Optional.of(note.text());
+        }
+        if (fact instanceof Fact.Power power && field.endsWith("switch") && field.startsWith(power.step())) {
+            return Optional.of(Boolean.toString(power.on()));
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,89 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import railtrim.job.Journal;
+import railtrim.procedure.Words;
+
+/** What the program is, and how to begin: a new job, a job kept earlier, or practice. */
+final class StartPage {
+    private final Shell shell;
+    private final Words words;
+
+    StartPage(Shell shell) {
+        this.shell = shell;
+        this.words = shell.words();
+    }
+
+    Node node() {
+        VBox about = Build.column(
+                "start-about",
+                mark(),
+                Build.prose(words.of("window.start.promise"), "start-promise"),
+                Build.prose(words.of("window.start.is"), "start-text"),
+                Build.prose(words.of("window.start.is-not"), "start-text"));
+        VBox begin = Build.column("start-begin");
+        begin.getChildren().add(tile("new-job", "window.new", Icon.MARK, new NewJob(shell)::ask, "tile-first"));
+        begin.getChildren().add(tile("open-job", "window.open", Icon.MANUAL, this::open, "tile"));
+        begin.getChildren().add(tile("practice", "window.practice", Icon.EYES, new Practice(shell)::ask, "tile"));
+        addRecent(begin);
+        HBox.setHgrow(about, Priority.ALWAYS);
+        HBox.setHgrow(begin, Priority.ALWAYS);
+        HBox columns = Build.row("start", about, begin);
+        ScrollPane scroll = new ScrollPane(columns);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().add("start-scroll");
+        return scroll;
+    }
+
+    private Node mark() {
+        HBox row = Build.row("start-mark", Icon.MARK.draw(44, "brand"), Build.label(words.of("window.title"), "start-name"));
+        return row;
+    }
+
+    private Button tile(String id, String key, Icon icon, Runnable pressed, String styleClass) {
+        Button tile = Build.button(id, "", pressed, styleClass);
+        VBox text = Build.column(
+                "tile-words",
+                Build.label(words.of(key), "tile-title"),
+                Build.prose(words.of(key + ".about"), "tile-about"));
+        HBox.setHgrow(text, Priority.ALWAYS);
+        HBox inside = Build.row("tile-row", icon.draw(28), text);
+        tile.setGraphic(inside);
+        tile.setAccessibleText(words.of(key) + ". " + words.of(key + ".about"));
+        tile.setMaxWidth(Double.MAX_VALUE);
+        tile.setMinWidth(0);
+        inside.prefWidthProperty().bind(tile.widthProperty().subtract(36));
+        return tile;
+    }
+
+    private void addRecent(VBox column) {
+        List<Path> jobs = shell.recent().files().stream().limit(5).toList();
+        if (jobs.isEmpty()) {
+            return;
+        }
+        column.getChildren().add(Build.label(words.of("window.recent"), "start-heading"));
+        for (int i = 0; i < jobs.size(); i++) {
+            Path job = jobs.get(i);
+            String name = job.getFileName().toString();
+            String shown = name.endsWith(Journal.ENDING)
+                    ? name.substring(0, name.length() - Journal.ENDING.length())
+                    : name;
+            Button line = Build.dress(new Button(shown), "recent-" + i, words.of("window.recent.say", shown), () -> shell.open(job), "link");
+            line.setTooltip(new javafx.scene.control.Tooltip(job.toString()));
+            column.getChildren().add(line);
+        }
+    }
+
+    private void open() {
+        shell.surroundings().askForJob(shell.stage(), words).ifPresent(shell::open);
+    }
+}

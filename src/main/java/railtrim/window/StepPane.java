@@ -1,0 +1,192 @@
+package railtrim.window;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Words;
+
+/**
+ * The middle: one step, or the card that stands before everything. Title and cautions stay at the top; the action, the entries and
+ * the findings scroll below them.
+ */
+final class StepPane {
+    private static final PseudoClass LOCKED = PseudoClass.getPseudoClass("locked");
+
+    private final Words words;
+    private final Desk desk;
+    private final Shell shell;
+    private final Runnable focusNext;
+    private final Label title = Build.prose("", "step-title");
+    private final Label why = Build.prose("", "step-why");
+    private final Cautions cautions;
+    private final Label action = Build.prose("", "action");
+    private final VBox fields = Build.column("fields");
+    private final Findings findings;
+    private final Dwell dwell;
+    private final Outside outside;
+    private final After after;
+    private final ScrollPane scroll = new ScrollPane();
+    private final VBox body;
+    private final VBox step;
+    private final StackPane place = new StackPane();
+    private final Map<String, FieldView> views = new LinkedHashMap<>();
+    private Optional<CardView> card = Optional.empty();
+    private String built = "";
+    private String goal = "";
+
+    StepPane(Words words, Desk desk, Shell shell, Runnable focusNext) {
+        this.words = words;
+        this.desk = desk;
+        this.shell = shell;
+        this.focusNext = focusNext;
+        this.cautions = new Cautions(words, desk);
+        this.findings = new Findings(words, desk);
+        this.outside = new Outside(words, desk);
+        this.dwell = new Dwell(words, desk);
+        this.after = new After(words, desk, shell.sheet());
+        title.setId("step-title");
+        action.setId("action");
+        body = Build.column(
+                "step-body", action, dwell.node(), fields, outside.node(), findings.node(), after.node());
+        scroll.setContent(body);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("step-scroll");
+        scroll.setFocusTraversable(false);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        step = Build.column("step", Build.column("step-top", title, why, cautions.node()), scroll);
+        place.getStyleClass().add("step-place");
+    }
+
+    Node node() {
+        return place;
+    }
+
+    void timePassed() {
+        if (card.isEmpty()) {
+            dwell.show();
+        }
+    }
+
+    void show() {
+        if (desk.state().card().isPresent() || desk.atEnd()) {
+            showCard();
+        } else {
+            showStep();
+        }
+        String now = goal();
+        if (!now.equals(goal)) {
+            goal = now;
+            Platform.runLater(this::focusGoal);
+        }
+    }
+
+    private void showCard() {
+        built = "";
+        Optional<State.Card> stands = desk.state().card();
+        if (card.filter(shown -> shown.of().equals(stands)).isEmpty()) {
+            CardView view = stands.map(each -> CardView.of(words, desk, each))
+                    .orElseGet(() -> CardView.done(words, desk, shell));
+            card = Optional.of(view);
+            place.getChildren().setAll(view.node());
+        }
+        card.orElseThrow().show();
+    }
+
+    private void showStep() {
+        card = Optional.empty();
+        StepState state = desk.shown();
+        boolean working = desk.working();
+        boolean locked = working && !state.open().isEmpty();
+        if (!built.equals(state.step().id())) {
+            build(state.step().id());
+        }
+        cautions.show(state, working);
+        body.pseudoClassStateChanged(LOCKED, locked);
+        showFields(state);
+        outside.show(state, working);
+        findings.show(state);
+        dwell.show();
+        after.show(state, working);
+        if (!place.getChildren().contains(step)) {
+            place.getChildren().setAll(step);
+        }
+    }
+
+    private void build(String id) {
+        built = id;
+        title.setText(words.of("step." + id + ".title"));
+        why.setText(words.of("step." + id + ".why"));
+        action.setText(words.of("step." + id + ".action"));
+        views.clear();
+        fields.getChildren().clear();
+        cautions.fresh();
+        scroll.setVvalue(0);
+    }
+
+    private void showFields(StepState state) {
+        List<Field> asked = state.step().fields().stream()
+                .filter(field -> field.asked().test(desk.state().figures()))
+                .toList();
+        List<Node> nodes = asked.stream().map(this::view).map(FieldView::node).toList();
+        if (!fields.getChildren().equals(nodes)) {
+            fields.getChildren().setAll(nodes);
+        }
+        for (Field field : asked) {
+            view(field).show(Standings.of(desk, state, field));
+        }
+    }
+
+    private FieldView view(Field field) {
+        return views.computeIfAbsent(field.id(), id -> FieldViews.of(words, desk, field));
+    }
+
+    /** Where the person's attention belongs now: it is followed by the focus whenever it changes. */
+    private String goal() {
+        if (card.isPresent()) {
+            return "card " + card.get().of() + card.get().goal();
+        }
+        if (cautions.control().isPresent()) {
+            return cautions.control().get().getId();
+        }
+        StepState state = desk.shown();
+        if (!desk.working()) {
+            return "next after " + built;
+        }
+        return built + ": " + state.missing().stream().findFirst().orElse("");
+    }
+
+    private void focusGoal() {
+        if (card.isPresent()) {
+            card.get().focus();
+        } else if (cautions.control().isPresent()) {
+            cautions.control().get().requestFocus();
+        } else if (!desk.working()) {
+            focusNext.run();
+            after.firstSaid().ifPresent(this::reveal);
+        } else {
+            Optional<FieldView> view = desk.shown().missing().stream()
+                    .filter(views::containsKey)
+                    .findFirst()
+                    .map(views::get);
+            view.ifPresent(FieldView::focus);
+            view.map(FieldView::node).ifPresent(this::reveal);
+        }
+    }
+
+    private void reveal(Node node) {
+        Reveal.within(scroll, node);
+    }
+}

@@ -1,0 +1,42 @@
+package railtrim.window;
+
+import java.util.OptionalDouble;
+import javafx.scene.Node;
+import javafx.scene.layout.GridPane;
+import railtrim.procedure.Figures;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+
+/** What the job came to, in a few lines of figures. */
+final class Summary {
+    private final Words words;
+    private final GridPane grid = new GridPane();
+    private int rows;
+
+    Summary(Words words, Figures figures) {
+        this.words = words;
+        grid.getStyleClass().add("summary");
+        volts("window.summary.stock", figures.stock());
+        volts("window.summary.fault", figures.fault());
+        volts("window.summary.target", figures.target());
+        volts("window.summary.fitted", figures.fitted());
+        warmth("window.summary.before", figures.number("temp.chip"));
+        warmth("window.summary.after", figures.number("fit.temp.chip"));
+    }
+
+    Node node() {
+        return grid;
+    }
+
+    private void volts(String key, OptionalDouble value) {
+        value.ifPresent(each -> line(key, Display.volts(each)));
+    }
+
+    private void warmth(String key, OptionalDouble value) {
+        value.ifPresent(each -> line(key, Display.of(each, railtrim.quantity.Unit.CELSIUS)));
+    }
+
+    private void line(String key, String value) {
+        grid.addRow(rows++, Build.label(words.of(key), "summary-label"), Build.label(value, "summary-value"));
+    }
+}

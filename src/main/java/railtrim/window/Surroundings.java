@@ -1,0 +1,66 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import railtrim.job.Journal;
+import railtrim.job.Time;
+import railtrim.procedure.Words;
+
+/** What lies outside the window: the clocks, the folders, and the system's own dialogs. Tests hand in others. */
+interface Surroundings {
+    Time time();
+
+    /** Where new jobs go unless the person says otherwise. */
+    Path jobFolder();
+
+    /** Where the window keeps which jobs were opened lately. */
+    Path ownFolder();
+
+    Optional<Path> askForJob(Stage stage, Words words);
+
+    Optional<Path> askForFolder(Stage stage, Path start);
+
+    static Surroundings system() {
+        Path home = Path.of(System.getProperty("user.home"));
+        return new Surroundings() {
+            @Override
+            public Time time() {
+                return Time.system();
+            }
+
+            @Override
+            public Path jobFolder() {
+                return home.resolve("Documents").resolve("Railtrim");
+            }
+
+            @Override
+            public Path ownFolder() {
+                return home.resolve(".railtrim");
+            }
+
+            @Override
+            public Optional<Path> askForJob(Stage stage, Words words) {
+                FileChooser chooser = new FileChooser();
+                chooser.setTitle(words.of("window.open.title"));
+                chooser.getExtensionFilters()
+                        .add(new FileChooser.ExtensionFilter(words.of("window.open.kind"), "*" + Journal.ENDING));
+                if (jobFolder().toFile().isDirectory()) {
+                    chooser.setInitialDirectory(jobFolder().toFile());
+                }
+                return Optional.ofNullable(chooser.showOpenDialog(stage)).map(java.io.File::toPath);
+            }
+
+            @Override
+            public Optional<Path> askForFolder(Stage stage, Path start) {
+                DirectoryChooser chooser = new DirectoryChooser();
+                if (start.toFile().isDirectory()) {
+                    chooser.setInitialDirectory(start.toFile());
+                }
+                return Optional.ofNullable(chooser.showDialog(stage)).map(java.io.File::toPath);
+            }
+        };
+    }
+}

@@ -1,0 +1,20 @@
+package railtrim.window;
+
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+
+/** Opens the window. Not an {@link Application} itself, so that a start from the class path works. */
+public final class WindowStart {
+    /** Kept, because a logger nobody holds is forgotten together with its level. */
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private WindowStart() {}
+
+    /** Returns when the window is closed. @param arguments at most one: the job file to open */
+    public static void open(String[] arguments) {
+        // The toolkit remarks on being started from the class path; that is meant, and nothing the person can act on.
+        TOOLKIT.setLevel(Level.SEVERE);
+        Application.launch(RailtrimApp.class, arguments);
+    }
+}

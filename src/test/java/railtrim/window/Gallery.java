@@ -1,0 +1,152 @@
+package railtrim.window;
+
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+import railtrim.job.MemoryLog;
+import railtrim.practice.Answer;
+import railtrim.practice.Bench;
+import railtrim.practice.Hand;
+import railtrim.procedure.Course;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.Words;
+import railtrim.quantity.Meter;
+
+/**
+ * Draws every page of a whole job to {@code target/gallery}, for people to look at. Not run with the tests: {@code mvn test
+ * -Dtest=Gallery}, and with {@code -Dgallery.width=1024 -Dgallery.height=700 -Dgallery.text=21} for a small window with large text.
+ */
+class Gallery {
+    private static final String BOARD = System.getProperty("gallery.board", "sound-board");
+    private static final int WIDTH = Integer.getInteger("gallery.width", 1240);
+    private static final int HEIGHT = Integer.getInteger("gallery.height", 800);
+    private static final int TEXT = Integer.getInteger("gallery.text", 14);
+    private static final boolean DARK = Boolean.getBoolean("gallery.dark");
+
+    private final Path folder = Path.of("target", "gallery", WIDTH + "x" + HEIGHT + "-" + TEXT + (DARK ? "-dark" : ""));
+    private Stage stage;
+    private Shell shell;
+    private int number;
+
+    @BeforeEach
+    void open() throws TimeoutException, IOException {
+        Files.createDirectories(folder);
+        stage = FxToolkit.registerPrimaryStage();
+        fx(() -> {
+            shell = new Shell(stage, new TestSurroundings(Files.createTempDirectory("gallery")), Words.english());
+            shell.show();
+            stage.setWidth(WIDTH);
+            stage.setHeight(HEIGHT);
+            while (shell.theme().pixels() < TEXT) {
+                shell.theme().bigger();
+            }
+            shell.theme().dark(DARK);
+            return null;
+        });
+    }
+
+    @AfterEach
+    void close() throws TimeoutException {
+        FxToolkit.cleanupStages();
+    }
+
+    @Test
+    void everyPage() throws Exception {
+        draw("start");
+        fx(() -> press("#new-job"));
+        draw("new-job");
+        fx(() -> press("#job-cancel"));
+        fx(() -> press("#practice"));
+        draw("practice");
+        fx(() -> press("#practice-cancel"));
+        walk();
+    }
+
+    private void walk() throws Exception {
+        Bench bench = new Bench(Practice.board(BOARD), Meter.middle(), new Random(7));
+        Course course = new Course(Procedure.builtIn(), new MemoryLog(bench.board().label().name(), bench));
+        Desk desk = new Desk(course, bench, Optional.of(bench::waitSeconds));
+        Hand hand = new Hand(bench);
+        fx(() -> {
+            shell.show(JobPage.practice(shell, desk, bench, bench.board().label().name()));
+            return null;
+        });
+        Set<String> drawn = new LinkedHashSet<>();
+        for (int i = 0; i < 2000; i++) {
+            String page = desk.state().card().map(card -> card.getClass().getSimpleName())
+                    .orElse(desk.shown().step().id() + (desk.shown().open().isEmpty() ? "" : " caution"));
+            if (drawn.add(page)) {
+                draw(page);
+            }
+            Answer answer = hand.next(desk.state(), course);
+            if (answer instanceof Answer.Done) {
+                break;
+            }
+            if (answer instanceof Answer.Stuck stuck) {
+                throw new AssertionError(stuck.why());
+            }
+            String before = desk.shown().step().id();
+            fx(() -> {
+                Walk.give(desk, answer);
+                return null;
+            });
+            if (desk.nextOpen()) {
+                if (drawn.add(before + " done")) {
+                    draw(before + " done");
+                }
+                fx(() -> {
+                    desk.next();
+                    return null;
+                });
+            }
+        }
+        fx(() -> {
+            desk.next();
+            return null;
+        });
+        draw("done");
+    }
+
+    private Void press(String id) {
+        ((javafx.scene.control.Button) shell.scene().lookup(id)).fire();
+        return null;
+    }
+
+    private void draw(String name) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        File file = folder.resolve(String.format("%03d-%s.png", number++, name.replaceAll("[^A-Za-z0-9]+", "-")))
+                .toFile();
+        BufferedImage picture = fx(() -> {
+            Scene scene = shell.scene();
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            return SwingFXUtils.fromFXImage(scene.snapshot(null), null);
+        });
+        ImageIO.write(picture, "png", file);
+    }
+
+    private static <T> T fx(Callable<T> work) throws TimeoutException {
+        if (Platform.isFxApplicationThread()) {
+            throw new IllegalStateException("already there");
+        }
+        return WaitForAsyncUtils.waitFor(20, java.util.concurrent.TimeUnit.SECONDS, WaitForAsyncUtils.asyncFx(work));
+    }
+}

@@ -1,0 +1,35 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.Stage;
+import railtrim.job.Time;
+import railtrim.procedure.Words;
+
+/** Everything below one folder of the test's own; the system's dialogs answer with nothing. */
+record TestSurroundings(Path folder) implements Surroundings {
+    @Override
+    public Time time() {
+        return Time.system();
+    }
+
+    @Override
+    public Path jobFolder() {
+        return folder.resolve("jobs");
+    }
+
+    @Override
+    public Path ownFolder() {
+        return folder.resolve("own");
+    }
+
+    @Override
+    public Optional<Path> askForJob(Stage stage, Words words) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> askForFolder(Stage stage, Path start) {
+        return Optional.empty();
+    }
+}
