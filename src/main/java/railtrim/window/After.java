@@ -83,8 +83,7 @@ final class After {
                     desk.reopen(step.step().id(), reason.getText().strip());
                 },
                 "primary");
-        sheet.ask(
-                words.of("window.again.title", words.of("step." + step.step().id() + ".title")), body, keep, go);
+        sheet.ask(words.of("window.again.title", words.of("step." + step.step().id() + ".title")), body, keep, go);
     }
 
     private void askSkip() {
@@ -103,8 +102,7 @@ final class After {
                     desk.skip(reason.getText().strip());
                 },
                 "primary");
-        go.disableProperty()
-                .bind(reason.textProperty().map(text -> text.strip().length() < 3));
+        go.disableProperty().bind(reason.textProperty().map(text -> text.strip().length() < 3));
         sheet.ask(words.of("window.skip.title"), body, keep, go);
     }
 

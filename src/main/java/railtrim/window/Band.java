@@ -37,6 +37,7 @@ final class Band {
         this.words = words;
         this.readOnly = readOnly;
         power.setId("power");
+        power.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         rail.setId("rail");
         position.setId("position");
         saved.setId("saved");
@@ -75,7 +76,9 @@ final class Band {
     }
 
     private void showPower(boolean makeSafe, PowerNeed need) {
-        String kind = makeSafe ? "make-safe" : need.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String kind = makeSafe
+                ? "make-safe"
+                : need.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         power.getStyleClass().setAll("power", "power-" + kind);
         powerWord.setText(words.of(makeSafe ? "card.safe.title" : "power." + kind));
         powerSign.getChildren().setAll((need.startsOn() || need.endsOn() ? Icon.POWER_ON : Icon.POWER_OFF).draw(20));

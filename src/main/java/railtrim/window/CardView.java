@@ -112,7 +112,9 @@ final class CardView {
         for (int i = 0; i < fields.size(); i++) {
             Field field = fields.get(i);
             views.get(i).show(Standings.ofCard(desk, field));
-            odd |= desk.said(field.id()).filter(said -> !(said instanceof Verdict.Accept)).isPresent();
+            odd |= desk.said(field.id())
+                    .filter(said -> !(said instanceof Verdict.Accept))
+                    .isPresent();
         }
         boolean help = odd;
         outside.ifPresent(box -> Build.present(box, help));

@@ -74,8 +74,7 @@ final class Cautions {
         signal.getStyleClass().add(level(caution));
         String state = waits ? its ? "" : words.of("window.caution.next") : words.of("window.caution.read");
         Button line = Build.dress(new Button(caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
-        line.setAccessibleText(
-                String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
+        line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
         line.setMaxWidth(Double.MAX_VALUE);
         line.setWrapText(its);
         line.setMinWidth(0);

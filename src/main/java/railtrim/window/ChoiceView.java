@@ -115,7 +115,8 @@ final class ChoiceView implements FieldView {
     private void showButtons(Standing standing) {
         for (Node node : new ArrayList<>(options.getChildren())) {
             ToggleButton toggle = (ToggleButton) node;
-            boolean chosen = standing.answer().filter(toggle.getUserData()::equals).isPresent();
+            boolean chosen =
+                    standing.answer().filter(toggle.getUserData()::equals).isPresent();
             toggle.setSelected(chosen);
             toggle.setDisable(!standing.open());
         }

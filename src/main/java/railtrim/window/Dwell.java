@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.function.LongConsumer;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
@@ -32,8 +31,9 @@ final class Dwell {
         bar.setFocusTraversable(false);
         bar.setAccessibleText(words.of("window.dwell.bar"));
         HBox head = Build.row("dwell-head", Icon.CLOCK.draw(20), left, Build.spring());
-        desk.pass().ifPresent(pass -> head.getChildren()
-                .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));
+        desk.pass()
+                .ifPresent(pass -> head.getChildren()
+                        .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));
         box = Build.column("dwell", head, bar, span);
     }
 

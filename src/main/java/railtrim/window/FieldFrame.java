@@ -53,13 +53,17 @@ final class FieldFrame {
 
     void show(FieldView.Standing standing, Unit unit) {
         Optional<Field.Expected> range = standing.expected();
-        expected.setText(range.map(each -> FieldWords.expected(words, each, unit)).orElse(""));
+        expected.setText(
+                range.map(each -> FieldWords.expected(words, each, unit)).orElse(""));
         because.setText(range.map(each -> words.of(each.because())).orElse(""));
         Build.present(expected, range.isPresent());
-        Build.present(because, range.isPresent() && standing.open() && standing.answer().isEmpty());
+        Build.present(
+                because,
+                range.isPresent() && standing.open() && standing.answer().isEmpty());
         box.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("locked"), !standing.open());
         box.pseudoClassStateChanged(
-                javafx.css.PseudoClass.getPseudoClass("answered"), standing.answer().isPresent());
+                javafx.css.PseudoClass.getPseudoClass("answered"),
+                standing.answer().isPresent());
         showVerdict(standing.verdict());
     }
 

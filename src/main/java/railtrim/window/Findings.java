@@ -30,12 +30,11 @@ final class Findings {
 
     private Node finding(Step.Finding finding) {
         String kind = finding.kind().name().toLowerCase(Locale.ROOT);
-        Icon icon =
-                switch (finding.kind()) {
-                    case SAYS -> Icon.NOTE;
-                    case WARNS -> Icon.AGAIN;
-                    case BLOCKS, STOPS -> Icon.CROSS;
-                };
+        Icon icon = switch (finding.kind()) {
+            case SAYS -> Icon.NOTE;
+            case WARNS -> Icon.AGAIN;
+            case BLOCKS, STOPS -> Icon.CROSS;
+        };
         VBox text = Build.column(
                 "finding-text",
                 Build.label(words.of("window.finding." + kind), "finding-word"),

@@ -58,7 +58,6 @@ final class Foot {
         boolean on = desk.shown().step().power().startsOn()
                 || desk.shown().step().power().endsOn();
         Build.present(stopRule, on && state.card().isEmpty() && !desk.atEnd());
-        bar.pseudoClassStateChanged(
-                javafx.css.PseudoClass.getPseudoClass("on"), state.power() != State.Power.OFF);
+        bar.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("on"), state.power() != State.Power.OFF);
     }
 }

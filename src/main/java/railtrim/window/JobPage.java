@@ -37,8 +37,7 @@ final class JobPage {
     private final StepPane step;
     private final Side side;
     private final Foot foot;
-    private final Timeline seconds =
-            new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
+    private final Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
 
     JobPage(Shell shell, Desk desk, Closeable journal, String name, List<Message> problems, boolean readOnly) {
         this.shell = shell;
@@ -83,7 +82,8 @@ final class JobPage {
     private void fit() {
         double widths = page.getWidth() / shell.theme().pixels();
         way.fold(widths < NARROW);
-        side.width(Math.max(14, Math.min(34, (widths - (widths < NARROW ? 4 : 17)) * 0.42)) * shell.theme().pixels());
+        side.width(Math.max(14, Math.min(34, (widths - (widths < NARROW ? 4 : 17)) * 0.42))
+                * shell.theme().pixels());
     }
 
     Node node() {

@@ -45,7 +45,8 @@ final class StartPage {
     }
 
     private Node mark() {
-        HBox row = Build.row("start-mark", Icon.MARK.draw(44, "brand"), Build.label(words.of("window.title"), "start-name"));
+        HBox row = Build.row(
+                "start-mark", Icon.MARK.draw(44, "brand"), Build.label(words.of("window.title"), "start-name"));
         return row;
     }
 
@@ -74,10 +75,14 @@ final class StartPage {
         for (int i = 0; i < jobs.size(); i++) {
             Path job = jobs.get(i);
             String name = job.getFileName().toString();
-            String shown = name.endsWith(Journal.ENDING)
-                    ? name.substring(0, name.length() - Journal.ENDING.length())
-                    : name;
-            Button line = Build.dress(new Button(shown), "recent-" + i, words.of("window.recent.say", shown), () -> shell.open(job), "link");
+            String shown =
+                    name.endsWith(Journal.ENDING) ? name.substring(0, name.length() - Journal.ENDING.length()) : name;
+            Button line = Build.dress(
+                    new Button(shown),
+                    "recent-" + i,
+                    words.of("window.recent.say", shown),
+                    () -> shell.open(job),
+                    "link");
             line.setTooltip(new javafx.scene.control.Tooltip(job.toString()));
             column.getChildren().add(line);
         }

@@ -58,8 +58,7 @@ final class StepPane {
         this.after = new After(words, desk, shell.sheet());
         title.setId("step-title");
         action.setId("action");
-        body = Build.column(
-                "step-body", action, dwell.node(), fields, outside.node(), findings.node(), after.node());
+        body = Build.column("step-body", action, dwell.node(), fields, outside.node(), findings.node(), after.node());
         scroll.setContent(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

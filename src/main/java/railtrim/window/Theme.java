@@ -52,11 +52,7 @@ final class Theme {
     private void apply() {
         Application.setUserAgentStylesheet(
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        scene.getStylesheets()
-                .setAll(
-                        dark
-                                ? List.of(sheet("railtrim"), sheet("dark"))
-                                : List.of(sheet("railtrim")));
+        scene.getStylesheets().setAll(dark ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim")));
         scene.getRoot().setStyle("-fx-font-size: " + pixels() + "px;");
     }
 

@@ -25,8 +25,8 @@ final class Trouble {
         String code = String.format(Locale.ROOT, "R-%04X", details.hashCode() & 0xFFFF);
         LOG.log(Level.ERROR, code, error);
         Button close = Build.button("sheet-close", words.of("window.sheet.close"), sheet::close, "primary");
-        Button copy =
-                Build.button("copy-details", words.of("window.trouble.copy"), () -> copy(code + "\n" + details), "plain");
+        Button copy = Build.button(
+                "copy-details", words.of("window.trouble.copy"), () -> copy(code + "\n" + details), "plain");
         sheet.ask(
                 words.of("window.trouble.title"),
                 Build.prose(words.of("window.trouble.text", code), "sheet-text"),

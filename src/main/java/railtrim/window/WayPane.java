@@ -74,7 +74,10 @@ final class WayPane {
     }
 
     void show() {
-        boolean card = desk.state().card().filter(State.Card.MakeSafe.class::isInstance).isPresent();
+        boolean card = desk.state()
+                .card()
+                .filter(State.Card.MakeSafe.class::isInstance)
+                .isPresent();
         list.setDisable(card);
         for (Map.Entry<Phase, PhaseRow> each : phases.entrySet()) {
             show(each.getKey(), each.getValue());
@@ -99,13 +102,19 @@ final class WayPane {
         Button button = steps.get(each.step().id());
         boolean shown = desk.shown() == each && !desk.atEnd();
         Mark mark = mark(each);
-        dress(button, (StackPane) button.getGraphic(), mark, words.of("step." + each.step().id() + ".title"), shown);
+        dress(
+                button,
+                (StackPane) button.getGraphic(),
+                mark,
+                words.of("step." + each.step().id() + ".title"),
+                shown);
         button.setDisable(!Desk.readable(each));
         Build.present(button, mark != Mark.NOT_NEEDED);
     }
 
     private void dress(Button button, StackPane pad, Mark mark, String name, boolean shown) {
-        String word = words.of("window.way." + mark.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        String word = words.of(
+                "window.way." + mark.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
         pad.getChildren().setAll(sign(mark));
         pad.getStyleClass().setAll("pad", "pad-" + mark.name().toLowerCase(java.util.Locale.ROOT));
         button.setText(folded ? "" : mark == Mark.DONE || mark == Mark.AHEAD ? name : name + "\n" + word);

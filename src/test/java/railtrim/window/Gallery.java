@@ -82,16 +82,20 @@ class Gallery {
 
     private void walk() throws Exception {
         Bench bench = new Bench(Practice.board(BOARD), Meter.middle(), new Random(7));
-        Course course = new Course(Procedure.builtIn(), new MemoryLog(bench.board().label().name(), bench));
+        Course course = new Course(
+                Procedure.builtIn(), new MemoryLog(bench.board().label().name(), bench));
         Desk desk = new Desk(course, bench, Optional.of(bench::waitSeconds));
         Hand hand = new Hand(bench);
         fx(() -> {
-            shell.show(JobPage.practice(shell, desk, bench, bench.board().label().name()));
+            shell.show(
+                    JobPage.practice(shell, desk, bench, bench.board().label().name()));
             return null;
         });
         Set<String> drawn = new LinkedHashSet<>();
         for (int i = 0; i < 2000; i++) {
-            String page = desk.state().card().map(card -> card.getClass().getSimpleName())
+            String page = desk.state()
+                    .card()
+                    .map(card -> card.getClass().getSimpleName())
                     .orElse(desk.shown().step().id() + (desk.shown().open().isEmpty() ? "" : " caution"));
             if (drawn.add(page)) {
                 draw(page);
