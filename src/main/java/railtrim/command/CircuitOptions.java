@@ -55,7 +55,7 @@ final class CircuitOptions {
     /** @throws BadOption or {@link BadInput} where the options do not make one circuit that can be */
     Circuit circuit() {
         Place where = place();
-        double referenceVolts = Typed.volts("--reference", reference);
+        double referenceVolts = Typed.reference("--reference", reference);
         boolean measured = stock != null || leg != null;
         boolean resistors = upper != null || lower != null;
         if (measured == resistors

@@ -3,7 +3,6 @@ package railtrim.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -109,11 +108,14 @@ public final class CommandLineStart {
                 new Preferred(words),
                 new HeatFigures(words),
                 new MeterAccuracy(words),
+                new Rehearse(words),
+                new Check(words),
                 new TextCommand(terminal, words));
     }
 
+    /** One line, whatever was typed: what it repeats may hold anything. */
     private int wrong(String line) {
-        terminal.err().println(line.lines().map(String::strip).collect(Collectors.joining(" ")));
+        terminal.err().println(line.replaceAll("[\\p{C}\\s]+", " ").strip());
         terminal.err().flush();
         return Answer.BAD_INPUT;
     }

@@ -1,5 +1,6 @@
 package railtrim.command;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -80,12 +81,13 @@ final class HeatFigures implements Asked {
     }
 
     private Heat.LoadKind kind() {
-        String word = load == null ? "digital" : load.strip().toLowerCase(Locale.ROOT);
-        return switch (word) {
-            case "digital" -> Heat.LoadKind.DIGITAL;
-            case "constant-current" -> Heat.LoadKind.CONSTANT_CURRENT;
-            default -> throw new BadOption("--load", Message.of("command.wrong.load", Typed.shown(load)));
-        };
+        if (load == null) {
+            return Heat.LoadKind.DIGITAL;
+        }
+        return Arrays.stream(Heat.LoadKind.values())
+                .filter(kind -> Named.word(kind).equals(load.strip()))
+                .findFirst()
+                .orElseThrow(() -> new BadOption("--load", Message.of("command.wrong.load", Typed.shown(load))));
     }
 
     private Sheet powerSheet(Heat.Powers powers) {

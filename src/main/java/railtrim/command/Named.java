@@ -10,6 +10,11 @@ import railtrim.quantity.Message;
 final class Named {
     private Named() {}
 
+    /** The word of a constant as it is typed, written in JSON and used in keys: {@code CONSTANT_CURRENT} is {@code constant-current}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     static Series series(String option, String text) {
         String wanted = text.strip().toUpperCase(Locale.ROOT);
         return Arrays.stream(Series.values())

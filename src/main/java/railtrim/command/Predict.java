@@ -38,7 +38,7 @@ final class Predict implements Asked {
                 .put("other", circuit.other())
                 .put("stock", circuit.signed(circuit.stock()))
                 .put("voltage", circuit.signed(voltage))
-                .put("across", circuit.place().loweringLeg().name().toLowerCase(java.util.Locale.ROOT));
+                .put("across", Named.word(circuit.place().loweringLeg()));
         supply.ifPresent(feed -> json.put("headroom", feed.ceiling() - circuit.stock()));
         Sheet sheet = new Sheet()
                 .pair(

@@ -1,8 +1,7 @@
 package railtrim.command;
 
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.procedure.Caution;
@@ -54,23 +53,26 @@ sealed interface Question {
         if (card instanceof State.Card.MakeSafe) {
             return new Answer(course.field("safe.rail").orElseThrow());
         }
-        Set<String> answered = answeredSinceResumed(state.job().entries());
-        String next = RESUME_FIELDS.stream()
-                .filter(field -> !answered.contains(field))
-                .findFirst()
-                .orElse(RESUME_FIELDS.get(0));
-        return new Answer(course.field(next).orElseThrow());
+        return new Answer(course.field(nextOfResume(state.job().entries())).orElseThrow());
     }
 
-    private static Set<String> answeredSinceResumed(List<Entry> entries) {
-        Set<String> answered = new HashSet<>();
+    /** The one answered longest ago, so that a reading that did not pass comes round again. */
+    private static String nextOfResume(List<Entry> entries) {
+        return RESUME_FIELDS.stream()
+                .min(Comparator.comparingLong(field -> lastAnswered(field, entries)))
+                .orElseThrow();
+    }
+
+    private static long lastAnswered(String field, List<Entry> entries) {
+        long sequence = 0;
         for (Entry entry : entries) {
             if (entry.fact() instanceof Fact.Resumed) {
-                answered.clear();
-            } else if (entry.fact() instanceof Fact.Reading reading && RESUME_FIELDS.contains(reading.field())) {
-                answered.add(reading.field());
+                sequence = 0;
+            } else if (entry.fact() instanceof Fact.Reading reading
+                    && reading.field().equals(field)) {
+                sequence = entry.sequence();
             }
         }
-        return answered;
+        return sequence;
     }
 }

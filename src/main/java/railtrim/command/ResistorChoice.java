@@ -2,7 +2,6 @@ package railtrim.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -131,7 +130,7 @@ final class ResistorChoice implements Asked {
         for (Resistors.Candidate candidate : candidates) {
             rows.add(List.of(
                     words.of(
-                            "command.resistor." + candidate.arrangement().name().toLowerCase(Locale.ROOT),
+                            "command.resistor." + candidate.arrangement().id(),
                             candidate.values().stream().map(Display::ohms).toArray()),
                     Display.volts(circuit.signed(candidate.voltage())),
                     Display.volts(circuit.signed(candidate.lowest())),

@@ -46,7 +46,7 @@ final class Solve implements Asked {
     @Override
     public Answer answer() {
         Place where = CircuitOptions.placeNamed(place);
-        double referenceVolts = Typed.volts("--reference", reference);
+        double referenceVolts = Typed.reference("--reference", reference);
         double biasAmperes = bias == null ? 0 : CircuitOptions.biasTyped(bias);
         List<LineSolve.Point> readings =
                 points.stream().map(text -> point(where, text)).toList();

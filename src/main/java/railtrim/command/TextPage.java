@@ -2,7 +2,6 @@ package railtrim.command;
 
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Field;
@@ -54,7 +53,7 @@ final class TextPage {
                 phase,
                 Integer.toString(number),
                 Integer.toString(state.steps().size()),
-                words.of("command.text.power." + lower(step.power())));
+                words.of("command.text.power." + Named.word(step.power())));
         rail(state);
         blank();
         say("step." + step.id() + ".title");
@@ -78,7 +77,7 @@ final class TextPage {
 
     void caution(Caution caution, String word) {
         blank();
-        say("command.text.level." + lower(caution.level()));
+        say("command.text.level." + Named.word(caution.level()));
         wrapped("  ", caution.hazard());
         wrapped("  ", caution.consequence());
         wrapped("  ", caution.avoidance());
@@ -138,7 +137,7 @@ final class TextPage {
 
     void findings(List<Step.Finding> findings) {
         for (Step.Finding finding : findings) {
-            wrapped(words.of("command.text.finding." + lower(finding.kind())) + " ", words.of(finding.message()));
+            wrapped(words.of("command.text.finding." + Named.word(finding.kind())) + " ", words.of(finding.message()));
         }
     }
 
@@ -156,9 +155,5 @@ final class TextPage {
 
     private void wrapped(String lead, String text) {
         Wrap.lines(lead, text, WIDTH).forEach(out::println);
-    }
-
-    private static String lower(Enum<?> name) {
-        return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -236,9 +236,14 @@ final class TextWizard {
         }
     }
 
+    /** Leaves, unless the board has to be made safe first. */
     private boolean paused(Verdict verdict) {
         judged("", "", verdict);
-        return verdict instanceof Verdict.Accept;
+        boolean safeFirst = course.state()
+                .card()
+                .filter(State.Card.MakeSafe.class::isInstance)
+                .isPresent();
+        return verdict instanceof Verdict.Accept && !safeFirst;
     }
 
     private void judged(String field, String text, Verdict verdict) {

@@ -181,7 +181,7 @@ final class TrimmerChoice implements Asked {
         }
 
         String word() {
-            return verdict.name().toLowerCase(Locale.ROOT);
+            return Named.word(verdict);
         }
 
         /** {@code millivoltsPerTurn} is the coarsest of the way down, at the lowest voltage wished for. */

@@ -15,6 +15,9 @@ final class Typed {
     private static final double MOST_VOLTS = 60;
 
     private static final double LEAST_VOLTS = 0.001;
+    /** No reference in use lies below a few tenths of a volt; less is a mV typed for V. */
+    private static final double LEAST_REFERENCE = 0.1;
+
     private static final double LEAST_OHMS = 0.1;
     private static final double MOST_OHMS = 100e6;
 
@@ -27,8 +30,8 @@ final class Typed {
         return volts;
     }
 
-    static double volts(String option, String text) {
-        return between(option, text, Unit.VOLT, LEAST_VOLTS, MOST_VOLTS);
+    static double reference(String option, String text) {
+        return between(option, text, Unit.VOLT, LEAST_REFERENCE, MOST_VOLTS);
     }
 
     /** Volts of a rail as a magnitude: a minus sign is taken for a negative regulator or a shunt, and is a slip for any other. */
@@ -84,7 +87,7 @@ final class Typed {
             throw new BadOption(
                     option,
                     Message.of(
-                            "command.wrong.range." + unit.name().toLowerCase(java.util.Locale.ROOT),
+                            "command.wrong.range." + Named.word(unit),
                             shown(text),
                             limit(least, unit),
                             limit(most, unit)));
