@@ -16,7 +16,7 @@ final class Refusals {
 
     static String of(ParameterException problem, Words words) {
         CommandLine where = problem.getCommandLine();
-        String help = "railtrim " + (isRoot(where) ? "--help" : where.getCommandName() + " --help");
+        String help = isRoot(where) ? "--help" : where.getCommandName() + " --help";
         if (problem instanceof UnmatchedArgumentException unmatched
                 && !unmatched.getUnmatched().isEmpty()) {
             String typed = Typed.shown(unmatched.getUnmatched().get(0));

@@ -66,7 +66,9 @@ final class Rehearse implements Asked {
         volts(sheet, "command.rehearse.fail", OptionalDouble.of(outcome.fail()));
         volts(sheet, "command.rehearse.fitted", outcome.fitted());
         volts(sheet, "command.rehearse.lowest", outcome.lowest());
-        volts(sheet, "command.rehearse.highest-seen", OptionalDouble.of(outcome.highestSeen()));
+        if (outcome.highestSeen() > 0) {
+            volts(sheet, "command.rehearse.highest-seen", OptionalDouble.of(outcome.highestSeen()));
+        }
         sheet.pair(
                 words.of("command.check.facts"),
                 Integer.toString(outcome.job().entries().size()));
