@@ -32,14 +32,14 @@ final class Choice {
 
     private List<Candidate> best() {
         pieces.stream().map(bench::single).forEach(this::offer);
-        List<Candidate> nearestSingle = best.stream().limit(1).toList();
+        List<Candidate> keep = nearestSingles();
         if (bench.pairsToo()) {
             for (int larger = 0; larger < pieces.size(); larger++) {
                 walkSeries(larger);
                 walkParallel(larger);
             }
         }
-        return withNearestSingle(nearestSingle);
+        return withAll(keep);
     }
 
     private void walkSeries(int larger) {
@@ -108,13 +108,25 @@ final class Choice {
         return low;
     }
 
-    private List<Candidate> withNearestSingle(List<Candidate> nearestSingle) {
-        List<Candidate> list = new ArrayList<>(best);
-        for (Candidate single : nearestSingle) {
-            if (!list.contains(single)) {
-                list.set(list.size() - 1, single);
-            }
-        }
+    /** The nearest safe single resistor above the target and the nearest below, as far as there are. */
+    private List<Candidate> nearestSingles() {
+        List<Candidate> singles = pieces.stream()
+                .map(bench::single)
+                .filter(bench::safe)
+                .sorted(bench.order())
+                .toList();
+        List<Candidate> nearest = new ArrayList<>();
+        singles.stream().filter(bench::above).findFirst().ifPresent(nearest::add);
+        singles.stream().filter(single -> !bench.above(single)).findFirst().ifPresent(nearest::add);
+        return nearest;
+    }
+
+    private List<Candidate> withAll(List<Candidate> keep) {
+        List<Candidate> others = new ArrayList<>(best);
+        others.removeAll(keep);
+        List<Candidate> list = new ArrayList<>(keep);
+        list.addAll(others.subList(0, Math.min(others.size(), Resistors.MOST_CANDIDATES - keep.size())));
+        list.sort(bench.order());
         return List.copyOf(list);
     }
 }

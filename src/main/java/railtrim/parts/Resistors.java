@@ -56,7 +56,8 @@ public final class Resistors {
 
     /**
      * Only candidates with {@code lowest ≥ atLeast} and {@code highest ≤ stock}; nearest to the target on the safe (upper) side first, then those
-     * below the target, nearest first; at most 20. The nearest single resistor is always among them: it is the simplest to buy and fit.
+     * below the target, nearest first; at most 20. The nearest single resistor on
+     * either side is always among them: it is the simplest to buy and fit.
      * Values are taken from a hundredth to a hundred times the exact resistance; beyond, a partner would change less than one per cent.
      *
      * @param legUncertainty expanded, ohms, 0 where not known. The stock voltage is held as measured: a larger leg means less current in it,
