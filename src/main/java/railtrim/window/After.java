@@ -11,6 +11,8 @@ import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** Below a step: that it is done, and doing it again; or leaving it out, where that is allowed. */
 final class After {

@@ -17,6 +17,8 @@ import railtrim.procedure.Step;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** The band at the top: the power state this step needs as a word, the rail's last reading, where we are, and whether all is saved. */
 final class Band {

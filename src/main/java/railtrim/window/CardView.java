@@ -12,6 +12,8 @@ import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** Something that stands before every step: make safe, stop here, welcome back; and the closing page. */
 final class CardView {

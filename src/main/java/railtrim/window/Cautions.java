@@ -7,10 +7,15 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Caution;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
+import railtrim.window.kit.Keys;
 
 /**
  * The cautions of a step, above what they guard. The first one not yet acknowledged is open in full with its own control; the others
@@ -77,16 +82,20 @@ final class Cautions {
         line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
         line.setMaxWidth(Double.MAX_VALUE);
         line.setWrapText(its);
+        signal.setMinWidth(Region.USE_PREF_SIZE);
+        if (its) {
+            line.setMinHeight(Region.USE_PREF_SIZE);
+        }
         line.setMinWidth(0);
         line.setFocusTraversable(!its);
-        HBox.setHgrow(line, javafx.scene.layout.Priority.ALWAYS);
+        HBox.setHgrow(line, Priority.ALWAYS);
         HBox row = Build.row("caution", signal, line);
         if (!state.isEmpty()) {
             HBox mark = Build.row("caution-state", Build.label(state, "caution-state-word"));
             if (!waits) {
                 mark.getChildren().add(0, Icon.TICK.draw(12));
             }
-            mark.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            mark.setMinWidth(Region.USE_PREF_SIZE);
             row.getChildren().add(mark);
         }
         row.getStyleClass().add(its ? "caution-open" : "caution-folded");

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
+import railtrim.window.kit.Build;
 
 /**
  * One of several answers. Few are buttons below each other, each saying what it means; many are a list that drops down. Moving

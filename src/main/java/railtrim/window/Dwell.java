@@ -11,6 +11,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** The timer of a step that has to be waited through: when it began, when it ends, how long is left. */
 final class Dwell {

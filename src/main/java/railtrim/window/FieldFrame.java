@@ -12,6 +12,8 @@ import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.quantity.Unit;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** What surrounds every entry: label, what to expect, how to measure it, the entry, the read-back, and the verdict under it. */
 final class FieldFrame {

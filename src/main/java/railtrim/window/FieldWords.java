@@ -18,7 +18,7 @@ final class FieldWords {
     }
 
     static Optional<String> help(Words words, String field) {
-        String key = numberedPin(field) ? "field.pin.help" : "field." + field + ".help";
+        String key = field.equals("pin.1") ? "field.pin.help" : "field." + field + ".help";
         return words.has(key) ? Optional.of(words.of(key)) : Optional.empty();
     }
 

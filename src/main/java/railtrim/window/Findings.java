@@ -6,6 +6,8 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** What the readings of a step say together, with a way back to where the mend is likely to be. */
 final class Findings {

@@ -6,6 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** The foot: Make safe, Back, Pause and note, Next; and above it, on every powered step, the rule when to stop. */
 final class Foot {

@@ -21,6 +21,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
+import railtrim.window.kit.Build;
 
 /** One job in the window: the way, the band, the step, the picture and the foot, always in the same places. */
 final class JobPage {

@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import railtrim.job.Journal;
 import railtrim.job.JournalProblem;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
 
 /** Asks what a new job is called and where its file goes. */
 final class NewJob {

@@ -9,6 +9,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.QuantityReader;
+import railtrim.window.kit.Build;
 
 /** A reading to type, read back in words while it is typed. */
 final class NumberView implements FieldView {

@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
 
 /** What to do when a reading does not fit: shown as soon as one did not. */
 final class Outside {

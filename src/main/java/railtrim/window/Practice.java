@@ -16,6 +16,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Build;
 
 /** A rehearsal of the whole job on a board that cannot be harmed. */
 final class Practice {
@@ -52,7 +53,7 @@ final class Practice {
                 Build.prose(board.label().teaches(), "tile-about"));
         HBox.setHgrow(text, Priority.ALWAYS);
         HBox inside = Build.row("tile-row", text);
-        inside.prefWidthProperty().bind(tile.widthProperty().subtract(36));
+        inside.getStyleClass().add("tile-wide");
         tile.setGraphic(inside);
         tile.setMaxWidth(Double.MAX_VALUE);
         tile.setAccessibleText(board.label().name() + ". " + board.label().teaches());

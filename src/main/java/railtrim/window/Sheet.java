@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import railtrim.window.kit.Build;
 
 /**
  * A question laid over the page, inside the window. While one is open the page below is disabled, so neither mouse nor Tab reaches

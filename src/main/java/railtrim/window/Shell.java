@@ -17,6 +17,8 @@ import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Keys;
 
 /** The one window: the start page, or one job. */
 final class Shell {

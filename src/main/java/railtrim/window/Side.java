@@ -1,29 +1,30 @@
 package railtrim.window;
 
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.picture.Pictures;
 
 /** The picture beside the step: what to touch now. */
 final class Side {
     private final Words words;
     private final Desk desk;
-    private final Label caption = Build.prose("", "side-caption");
-    private final StackPane frame = new StackPane();
-    private final VBox side = Build.column("side", caption, frame);
+    private final StackPane picture = new StackPane();
+    private final VBox side = Build.column("side", picture);
     private State drawn;
     private String drawnStep = "";
 
     Side(Words words, Desk desk) {
         this.words = words;
         this.desk = desk;
-        frame.getStyleClass().add("picture-frame");
-        VBox.setVgrow(frame, Priority.ALWAYS);
+        picture.setId("picture");
+        picture.setMinSize(0, 0);
+        VBox.setVgrow(picture, Priority.ALWAYS);
     }
 
     Node node() {
@@ -43,6 +44,6 @@ final class Side {
         }
         drawn = desk.state();
         drawnStep = step.id();
-        caption.setText("");
+        picture.getChildren().setAll(Pictures.forStep(step.picture(), desk.state(), words));
     }
 }

@@ -10,6 +10,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import railtrim.job.Journal;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** What the program is, and how to begin: a new job, a job kept earlier, or practice. */
 final class StartPage {
@@ -62,7 +64,6 @@ final class StartPage {
         tile.setAccessibleText(words.of(key) + ". " + words.of(key + ".about"));
         tile.setMaxWidth(Double.MAX_VALUE);
         tile.setMinWidth(0);
-        inside.prefWidthProperty().bind(tile.widthProperty().subtract(36));
         return tile;
     }
 

@@ -16,6 +16,7 @@ import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
 
 /**
  * The middle: one step, or the card that stands before everything. Title and cautions stay at the top; the action, the entries and
@@ -58,6 +59,7 @@ final class StepPane {
         this.after = new After(words, desk, shell.sheet());
         title.setId("step-title");
         action.setId("action");
+        action.setMaxWidth(Double.MAX_VALUE);
         body = Build.column("step-body", action, dwell.node(), fields, outside.node(), findings.node(), after.node());
         scroll.setContent(body);
         scroll.setFitToWidth(true);

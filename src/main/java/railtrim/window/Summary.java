@@ -6,6 +6,7 @@ import javafx.scene.layout.GridPane;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.window.kit.Build;
 
 /** What the job came to, in a few lines of figures. */
 final class Summary {

@@ -5,6 +5,8 @@ import javafx.scene.control.Button;
 import railtrim.procedure.Field;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /** "I have switched it on": a change of power, said with one clear button. */
 final class SwitchView implements FieldView {

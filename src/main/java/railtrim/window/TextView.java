@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import railtrim.procedure.Field;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
+import railtrim.window.kit.Build;
 
 /** Free words. */
 final class TextView implements FieldView {

@@ -8,6 +8,7 @@ import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
 
 /** An error nobody foresaw: logged once, here, and told with a short code to quote; never as a stack trace. */
 final class Trouble {

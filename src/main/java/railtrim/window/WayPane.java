@@ -18,6 +18,8 @@ import railtrim.procedure.State;
 import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+import railtrim.window.kit.Icon;
 
 /**
  * The way: the phases as a trace with a pad each, and below the open phase its steps. What is done, what comes next and what must be
@@ -90,7 +92,7 @@ final class WayPane {
                 .toList();
         boolean open = desk.shown().step().phase() == phase && !desk.atEnd();
         Mark mark = mark(within);
-        dress(row.head(), row.pad(), mark, words.of("phase." + phase.id()), open);
+        dress(row.head(), row.pad(), mark, words.of("phase." + phase.id()), open, !open || mark != Mark.HERE);
         row.head().setDisable(within.stream().noneMatch(Desk::readable));
         Build.present(row.steps(), open && !folded);
         for (StepState each : within) {
@@ -107,17 +109,19 @@ final class WayPane {
                 (StackPane) button.getGraphic(),
                 mark,
                 words.of("step." + each.step().id() + ".title"),
-                shown);
+                shown,
+                true);
         button.setDisable(!Desk.readable(each));
         Build.present(button, mark != Mark.NOT_NEEDED);
     }
 
-    private void dress(Button button, StackPane pad, Mark mark, String name, boolean shown) {
+    private void dress(Button button, StackPane pad, Mark mark, String name, boolean shown, boolean say) {
         String word = words.of(
                 "window.way." + mark.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        boolean plain = mark == Mark.DONE || mark == Mark.AHEAD;
         pad.getChildren().setAll(sign(mark));
         pad.getStyleClass().setAll("pad", "pad-" + mark.name().toLowerCase(java.util.Locale.ROOT));
-        button.setText(folded ? "" : mark == Mark.DONE || mark == Mark.AHEAD ? name : name + "\n" + word);
+        button.setText(folded ? "" : plain || !say ? name : name + "\n" + word);
         button.setAccessibleText(words.of("window.way.say", name, word));
         button.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("shown"), shown);
         button.setTooltip(folded ? new Tooltip(words.of("window.way.say", name, word)) : null);

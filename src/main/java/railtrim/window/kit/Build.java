@@ -1,4 +1,4 @@
-package railtrim.window;
+package railtrim.window.kit;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -10,31 +10,32 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Short ways to make the nodes every view is made of. */
-final class Build {
+public final class Build {
     private Build() {}
 
-    static Label label(String text, String... classes) {
+    public static Label label(String text, String... classes) {
         Label label = new Label(text);
         label.getStyleClass().addAll(classes);
         return label;
     }
 
     /** A label of running text that may take several lines and is never cut short. */
-    static Label prose(String text, String... classes) {
+    public static Label prose(String text, String... classes) {
         Label label = label(text, classes);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 
-    static Button button(String id, String text, Runnable pressed, String... classes) {
+    public static Button button(String id, String text, Runnable pressed, String... classes) {
         Button button = new Button(text);
         button.setMnemonicParsing(true);
         button.setMinSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         return dress(button, id, text.replace("_", ""), pressed, classes);
     }
 
-    static <B extends ButtonBase> B dress(B button, String id, String name, Runnable pressed, String... classes) {
+    public static <B extends ButtonBase> B dress(
+            B button, String id, String name, Runnable pressed, String... classes) {
         button.setId(id);
         button.setAccessibleText(name);
         button.setOnAction(event -> pressed.run());
@@ -42,26 +43,26 @@ final class Build {
         return button;
     }
 
-    static VBox column(String styleClass, Node... children) {
+    public static VBox column(String styleClass, Node... children) {
         VBox box = new VBox(children);
         box.getStyleClass().add(styleClass);
         return box;
     }
 
-    static HBox row(String styleClass, Node... children) {
+    public static HBox row(String styleClass, Node... children) {
         HBox box = new HBox(children);
         box.getStyleClass().add(styleClass);
         return box;
     }
 
-    static Region spring() {
+    public static Region spring() {
         Region region = new Region();
         HBox.setHgrow(region, Priority.ALWAYS);
         return region;
     }
 
     /** Shows a node and gives it room, or takes both away. */
-    static void present(Node node, boolean present) {
+    public static void present(Node node, boolean present) {
         node.setVisible(present);
         node.setManaged(present);
     }

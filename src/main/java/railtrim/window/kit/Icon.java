@@ -1,4 +1,4 @@
-package railtrim.window;
+package railtrim.window.kit;
 
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
@@ -6,7 +6,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.SVGPath;
 
 /** Small signs, our own drawings on a grid of 24 by 24; their colours come from the style sheet. */
-enum Icon {
+public enum Icon {
     TICK("M4 12.6 L6.6 10 L10 13.4 L17.6 5.8 L20.2 8.4 L10 18.6 Z"),
     CROSS("M5 7.1 L7.1 5 L12 9.9 L16.9 5 L19 7.1 L14.1 12 L19 16.9 L16.9 19 L12 14.1 L7.1 19 L5 16.9 L9.9 12 Z"),
     /** A round arrow: do again. */
@@ -62,12 +62,12 @@ enum Icon {
     }
 
     /** The sign a caution names. */
-    static Icon of(String symbol) {
+    public static Icon of(String symbol) {
         return valueOf(symbol.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
     }
 
     /** @param size of the square it fills, pixels */
-    Node draw(double size, String... classes) {
+    public Node draw(double size, String... classes) {
         SVGPath shape = new SVGPath();
         shape.setContent(path);
         shape.setFillRule(FillRule.EVEN_ODD);

@@ -1,4 +1,4 @@
-package railtrim.window;
+package railtrim.window.kit;
 
 import java.util.EnumSet;
 import java.util.Set;
@@ -14,9 +14,9 @@ import javafx.scene.input.KeyEvent;
  * What Enter, Space and Escape do. A key that is held down counts once, on the screen where it went down, so that leaning on it
  * neither runs through screens nor acknowledges a caution on the next one.
  */
-final class Keys {
+public final class Keys {
     /** Style class of a control that Enter must not work; only Space or a click on it does. */
-    static final String NOT_BY_ENTER = "not-by-enter";
+    public static final String NOT_BY_ENTER = "not-by-enter";
 
     private final Set<KeyCode> down = EnumSet.noneOf(KeyCode.class);
     private final Runnable enter;
@@ -27,7 +27,7 @@ final class Keys {
         this.escape = escape;
     }
 
-    static void install(Scene scene, Runnable enter, Runnable escape) {
+    public static void install(Scene scene, Runnable enter, Runnable escape) {
         Keys keys = new Keys(enter, escape);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
         scene.addEventFilter(KeyEvent.KEY_RELEASED, event -> keys.down.remove(event.getCode()));
