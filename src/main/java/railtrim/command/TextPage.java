@@ -17,6 +17,8 @@ import railtrim.quantity.Unit;
 final class TextPage {
     private static final int WIDTH = 78;
 
+    private static final List<String> ORDERS = List.of("safe", "back", "pause", "wait", "skip", "help", "quit");
+
     private final PrintStream out;
     private final Words words;
 
@@ -31,6 +33,13 @@ final class TextPage {
 
     void tell(String lead, List<Message> messages) {
         messages.forEach(message -> wrapped(lead, words.of(message)));
+    }
+
+    void help() {
+        say("command.text.help");
+        Sheet orders = new Sheet();
+        ORDERS.forEach(order -> orders.pair("  " + order, words.of("command.text.help." + order)));
+        orders.lines().forEach(out::println);
     }
 
     void blank() {

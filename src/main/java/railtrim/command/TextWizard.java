@@ -42,7 +42,7 @@ final class TextWizard {
     /** Goes on until the job is complete, the person leaves, or there is nothing more to read. @return exit code */
     int run() {
         page.say("command.text.welcome");
-        page.say("command.text.help");
+        page.help();
         State state = course.state();
         while (!state.complete()) {
             Question question = Question.of(course, state);
@@ -133,7 +133,7 @@ final class TextWizard {
         warnedOfPower = quit;
         switch (order) {
             case "quit" -> page.say("command.text.quit-powered");
-            case "help" -> page.say("command.text.help");
+            case "help" -> page.help();
             case "safe" -> judged("", "", course.alarm("pressed"));
             case "back" -> back(state, question, rest);
             case "skip" -> judged("", "", course.skip(rest));
