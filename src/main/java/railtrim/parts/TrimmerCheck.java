@@ -78,11 +78,12 @@ final class TrimmerCheck {
 
         List<Message> cares = new ArrayList<>();
         if (perTurnLowest > Trimmers.COARSE_MILLIVOLTS_PER_TURN) {
+            double finest = perTurnLowest * Trimmers.FINEST_MOVE;
             cares.add(Message.of(
-                    "parts.trimmer.coarse",
+                    finest > 1000 * Trimmers.JUMP * circuit.stock() ? "parts.trimmer.jumps" : "parts.trimmer.coarse",
                     millivolts(perTurnLowest),
                     Display.volts(wish.lowest()),
-                    millivolts(perTurnLowest * Trimmers.FINEST_MOVE)));
+                    millivolts(finest)));
         }
         if (turns == 1) {
             cares.add(Message.of("parts.trimmer.one-turn"));
@@ -101,7 +102,7 @@ final class TrimmerCheck {
             reasons.addAll(cares);
             reasons.add(Message.of(
                     "parts.trimmer.stop",
-                    Display.ohms(stop),
+                    Nominal.written(stop),
                     Display.volts(circuit.reference()),
                     Display.volts(lowest)));
         }
@@ -163,7 +164,7 @@ final class TrimmerCheck {
                     "parts.trimmer.goes-below",
                     Display.volts(lowest),
                     Display.volts(wish.lowest()),
-                    Display.ohms(stop)));
+                    Nominal.written(stop)));
         } else if (lowestExpected - wish.lowest() > Trimmers.SHORTENED * (circuit.stock() - wish.lowest())) {
             cares.add(Message.of(
                     "parts.trimmer.stays-above",
@@ -184,7 +185,11 @@ final class TrimmerCheck {
         return 1000 * circuit.sensitivity(added) * nominal / turns;
     }
 
+    /** About how much, so no more digits than that. */
     private static String millivolts(double millivolts) {
+        if (millivolts >= 1000) {
+            return Math.round(millivolts / 100) / 10.0 + " V";
+        }
         return millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 

@@ -70,6 +70,9 @@ public final class Trimmers {
     /** The part of a turn a steady hand can set on a screw, our own choice. */
     static final double FINEST_MOVE = 1.0 / 20;
 
+    /** A finest move of more than this part of stock may jump past the point where the board fails, our own choice. */
+    static final double JUMP = 0.01;
+
     /** What is left at the end of travel: 1 % of the value or 2 Ω, whichever is more (Bourns 3296 and 3362). */
     static double endResistance(double nominal) {
         return Math.max(0.01 * nominal, 2);

@@ -46,7 +46,7 @@ final class BudgetLines {
         }
         // Nothing was good above the fault: the last decrement is all that is known.
         return new Line(
-                "step", given.step(), true, Message.of("threshold.basis.step.decrement", Display.volts(given.step())));
+                "step", given.step(), true, Message.of("threshold.basis.step.decrement", millivolts(given.step())));
     }
 
     /**
@@ -74,7 +74,7 @@ final class BudgetLines {
                     Message.of(
                             "threshold.basis.spread.few-runs",
                             runs(),
-                            Display.volts(fail.spread()),
+                            millivolts(fail.spread()),
                             percent(MarginBudget.SPREAD_ALLOWANCE)));
         }
         if (bound < least) {
@@ -83,10 +83,7 @@ final class BudgetLines {
                     least,
                     false,
                     Message.of(
-                            "threshold.basis.spread.agree",
-                            runs(),
-                            Display.volts(fail.spread()),
-                            Display.volts(allowance)));
+                            "threshold.basis.spread.agree", runs(), millivolts(fail.spread()), millivolts(allowance)));
         }
         return new Line(
                 "spread",
@@ -95,7 +92,7 @@ final class BudgetLines {
                 Message.of(
                         "threshold.basis.spread.measured",
                         runs(),
-                        Display.volts(fail.spread()),
+                        millivolts(fail.spread()),
                         String.format(Locale.ROOT, "%.2f", factor),
                         percent(given.confidence()),
                         percent(given.coverage())));
@@ -108,7 +105,7 @@ final class BudgetLines {
      */
     private Line meter() {
         double expanded = 2 * given.meterUncertainty();
-        return new Line("meter", expanded, true, Message.of("threshold.basis.meter", Display.volts(expanded)));
+        return new Line("meter", expanded, true, Message.of("threshold.basis.meter", millivolts(expanded)));
     }
 
     /** A reference of 50 to 100 ppm per kelvin over 50 K comes to 0.25 to 0.5 %; from memory of data sheets, and our own choice. */
@@ -140,6 +137,12 @@ final class BudgetLines {
 
     private String runs() {
         return String.valueOf(fail.runs());
+    }
+
+    /** A margin in millivolts, to the tenth below ten. */
+    private static String millivolts(double volts) {
+        double millivolts = 1000 * volts;
+        return millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 
     private static String percent(double fraction) {

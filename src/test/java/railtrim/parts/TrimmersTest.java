@@ -136,6 +136,14 @@ class TrimmersTest {
         assertTrue(has(single.reasons(), "parts.trimmer.one-turn"));
     }
 
+    /** 338 mV a turn at 2.9 V, a twentieth 17 mV; with a single turn 8.5 V and 423 mV, where 1 % of stock is 36 mV. */
+    @Test
+    void aTrimmerThatCanJumpPastTheFaultIsToldApartFromOneThatIsOnlyCoarse() {
+        List<Candidate> ranked = Trimmers.rank(floating(), WISH);
+        assertTrue(has(candidate(ranked, 10_000, 25).reasons(), "parts.trimmer.coarse"));
+        assertTrue(has(candidate(ranked, 10_000, 1).reasons(), "parts.trimmer.jumps"));
+    }
+
     /** A short way down, 3.50 V to 3.40 V: one turn of 10 kΩ moves 20 mV at 3.40 V. */
     @Test
     void aFineTrimmerForAShortWayDownIsGood() {

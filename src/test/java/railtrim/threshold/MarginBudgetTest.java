@@ -6,9 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static railtrim.threshold.FailVoltageTest.run;
 
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
 import java.util.Random;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -192,6 +200,46 @@ class MarginBudgetTest {
         assertKey("threshold.meter", new Given(fail, 3.3, 0.02, Double.NaN, true, true, 0.95, 0.99));
         assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, true, 1, 0.99));
         assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, true, 0.95, 0));
+    }
+
+    @Test
+    void everyBasisHasItsWordsWithNoGapLeft() throws IOException {
+        Properties words = new Properties();
+        try (Reader reader = new InputStreamReader(
+                MarginBudgetTest.class.getResourceAsStream("/railtrim/words.properties"), StandardCharsets.UTF_8)) {
+            words.load(reader);
+        }
+        List<Trial> ten = new ArrayList<>();
+        for (int i = 1; i <= 10; i++) {
+            ten.addAll(run(i, 3.2, 2.90 + 0.01 * (i % 4), -2.88 - 0.01 * (i % 4)));
+        }
+        List<List<Trial>> cases = List.of(
+                run(1, 3.0, 2.9),
+                run(1, 3.0, -2.9),
+                run(1, -2.9),
+                both(run(1, 3.0, -2.9), run(2, 3.0, -2.9)),
+                both(run(1, 3.0, 2.902, -2.9), run(2, 3.0, 2.902, -2.9)),
+                ten);
+        TreeSet<String> said = new TreeSet<>();
+        for (List<Trial> trials : cases) {
+            for (boolean tried : new boolean[] {false, true}) {
+                for (Line line : budget(trials, tried, tried).lines()) {
+                    String pattern = words.getProperty(line.basis().key());
+                    String text = new MessageFormat(pattern, Locale.ROOT)
+                            .format(line.basis().values().toArray());
+                    assertFalse(text.contains("{"), text);
+                    said.add(line.basis().key());
+                    assertTrue(words.containsKey("threshold.line." + line.id()), line.id());
+                }
+            }
+        }
+        assertEquals(
+                words.stringPropertyNames().stream()
+                        .filter(key -> key.startsWith("threshold.basis."))
+                        .sorted()
+                        .toList(),
+                new ArrayList<>(said),
+                "the bundle's keys and those this test heard");
     }
 
     private static void assertKey(String key, Given given) {
