@@ -352,7 +352,8 @@ final class Steps {
     private static void stepDown(List<Step> steps) {
         Predicate<Figures> goingDown = figures -> !figures.descent().ended();
         steps.add(step(Phase.STEP_DOWN, "down.on", PowerNeed.TO_ON)
-                .needed(goingDown.and(figures -> figures.power() != State.Power.ON))
+                .needed(goingDown.and(figures -> figures.power() != State.Power.ON
+                        || figures.entry("down.on.switch").isPresent()))
                 .voltsOrSafe("down.start", Ranges::asStart)
                 .picture(Picture.LADDER)
                 .done());
