@@ -76,10 +76,10 @@ final class Choices {
                                 candidate.verdict() == Trimmers.Verdict.GOOD
                                         ? "option.trimmer.pick.good"
                                         : "option.trimmer.pick.usable",
-                                Display.ohms(candidate.nominal()),
+                                Display.part(candidate.nominal()),
                                 String.valueOf(candidate.turns()),
                                 Display.volts(candidate.startWorst()),
-                                candidate.stopResistor() > 0 ? Display.ohms(candidate.stopResistor()) : "–")))
+                                candidate.stopResistor() > 0 ? Display.part(candidate.stopResistor()) : "–")))
                 .toList();
     }
 
@@ -111,6 +111,6 @@ final class Choices {
     /** "680 Ω", "470 Ω + 220 Ω" for series, "1 kΩ ∥ 2.2 kΩ" for parallel. */
     public static String partsInWords(Resistors.Candidate candidate) {
         String joint = candidate.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
-        return candidate.values().stream().map(Display::ohms).collect(Collectors.joining(joint));
+        return candidate.values().stream().map(Display::part).collect(Collectors.joining(joint));
     }
 }

@@ -42,6 +42,15 @@ public final class Display {
         return of(ohms, Unit.OHM);
     }
 
+    /** The value printed on a part, as it is bought, without zeros that would look like precision: "820 Ω", "4.7 kΩ", "10 kΩ". */
+    public static String part(double ohms) {
+        String written = ohms(ohms);
+        int space = written.indexOf(' ');
+        return written.indexOf('.') < 0
+                ? written
+                : written.substring(0, space).replaceFirst("\\.?0+$", "") + written.substring(space);
+    }
+
     /**
      * Value and expanded uncertainty, both to the uncertainty's second significant digit: "3.555 V ± 0.038 V". The value alone where the
      * uncertainty is not known (0 or not finite).
