@@ -50,7 +50,6 @@ public final class Hand {
         if (current.missing().isEmpty()) {
             return mend(current);
         }
-        piece.bench.waitSeconds(course.dwellLeft());
         return answer(current.missing().get(0), state, course);
     }
 

@@ -1,6 +1,7 @@
 package railtrim.practice;
 
 import java.util.Map;
+import java.util.function.DoubleSupplier;
 
 /** Readings of the board as the maker left it, and of the parts in place: volts with the power on, ohms with it off. */
 final class MeterSkills {
@@ -46,27 +47,20 @@ final class MeterSkills {
         skills.put("other.ohms", asked -> asked.typed(piece.ohms(piece.otherLeg())));
         skills.put("rail.ohms", asked -> asked.typed(piece.ohms(Node.Pair.RAIL)));
 
-        // Under load.
-        for (String field : new String[] {"stock.volts", "first.loaded", "soak.volts", "cold.volts", "fit.loaded"}) {
-            skills.put(field, asked -> {
-                piece.bench.runLoad(10);
-                return asked.typed(piece.rail());
-            });
+        skills.put("stock.volts", asked -> underLoad(asked, piece));
+        for (String step : new String[] {"first", "soak", "cold", "fit"}) {
+            skills.put(step + ".seen", asked -> look(asked, piece));
+        }
+        skills.put("down.seen", asked -> look(asked, piece));
+        for (String field : new String[] {"first.loaded", "soak.volts", "cold.volts", "fit.loaded"}) {
+            skills.put(field, asked -> underLoad(asked, piece));
         }
         skills.put("input.volts", asked -> asked.typed(piece.volts(new Node.Pair(Node.INPUT, Node.GROUND))));
-        for (String field : new String[] {"first.seen", "down.seen", "soak.seen", "cold.seen", "fit.seen"}) {
-            skills.put(
-                    field,
-                    asked -> asked.picked(piece.bench
-                            .runLoad(asked.course().dwellLeft() + 5.0)
-                            .id()));
-        }
-
         skills.put("temp.how", asked -> asked.picked("thermocouple"));
         for (String prefix : new String[] {"temp.", "fit.temp."}) {
-            skills.put(prefix + "chip", asked -> asked.typed(Workpiece.celsius(piece.bench.chipTemperature())));
-            skills.put(prefix + "reg", asked -> asked.typed(Workpiece.celsius(piece.bench.regulatorTemperature())));
-            skills.put(prefix + "room", asked -> asked.typed(Workpiece.celsius(piece.bench.roomTemperature())));
+            skills.put(prefix + "chip", asked -> settled(asked, piece, piece.bench::chipTemperature));
+            skills.put(prefix + "reg", asked -> settled(asked, piece, piece.bench::regulatorTemperature));
+            skills.put(prefix + "room", asked -> settled(asked, piece, piece.bench::roomTemperature));
         }
 
         // Proof by resistance, before any power.
@@ -77,5 +71,29 @@ final class MeterSkills {
             skills.put(step + ".other", asked -> asked.typed(piece.ohms(piece.otherLeg())));
             skills.put(step + ".rail", asked -> asked.typed(piece.ohms(Node.Pair.RAIL)));
         }
+    }
+
+    /** Runs the load for as long as the step asks, and a little longer. */
+    private static Answer look(Skill.Asked asked, Workpiece piece) {
+        return asked.picked(load(asked, piece).id());
+    }
+
+    /** Reads the rail under load; a fault is told before anything is read. */
+    private static Answer underLoad(Skill.Asked asked, Workpiece piece) {
+        Seen seen = load(asked, piece);
+        String step = asked.field().substring(0, asked.field().indexOf('.'));
+        return seen == Seen.WELL || step.equals("stock")
+                ? asked.typed(piece.rail())
+                : new Answer.Picked(step + ".seen", seen.id());
+    }
+
+    /** A temperature, once it has settled. */
+    private static Answer settled(Skill.Asked asked, Workpiece piece, DoubleSupplier celsius) {
+        piece.bench.waitSeconds(asked.course().dwellLeft());
+        return asked.typed(Workpiece.celsius(celsius.getAsDouble()));
+    }
+
+    private static Seen load(Skill.Asked asked, Workpiece piece) {
+        return piece.bench.runLoad(asked.course().dwellLeft() + 10.0);
     }
 }

@@ -7,12 +7,14 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
+import java.util.stream.Collectors;
 import railtrim.job.Log;
 import railtrim.job.MemoryLog;
 import railtrim.job.Time;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
+import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.quantity.Meter;
@@ -50,6 +52,7 @@ public final class Rehearsal {
         Bench bench = new Bench(board, meter, chance(seed));
         Course course = new Course(procedure, logs.apply(bench));
         Hand hand = new Hand(bench);
+        List<Message> objections = List.of();
         for (int i = 0; i < MOST_ANSWERS; i++) {
             State state = course.state();
             Answer answer = hand.next(state, course);
@@ -57,9 +60,9 @@ public final class Rehearsal {
                 return judge(bench, seed, state, ending(state), stopReason(state));
             }
             if (answer instanceof Answer.Stuck stuck) {
-                return judge(bench, seed, state, Outcome.Ending.STUCK, stuck.why());
+                return judge(bench, seed, state, Outcome.Ending.STUCK, stuck.why() + heard(objections));
             }
-            offer(answer, course);
+            objections = offer(answer, course);
         }
         return judge(bench, seed, course.state(), Outcome.Ending.STUCK, "too many answers; it goes round in circles");
     }
@@ -69,20 +72,42 @@ public final class Rehearsal {
         return RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
     }
 
-    private static void offer(Answer answer, Course course) {
+    /** Offers an answer as a person at the screen would; says what came back, as far as it was not a plain yes. */
+    private List<Message> offer(Answer answer, Course course) {
         if (answer instanceof Answer.Typed typed) {
-            course.type(typed.field(), typed.text(), typed.sure());
-        } else if (answer instanceof Answer.Picked picked) {
-            course.choose(picked.field(), picked.option());
-        } else if (answer instanceof Answer.Acknowledged acknowledged) {
-            course.acknowledge(acknowledged.caution());
-        } else if (answer instanceof Answer.Switched switched) {
-            course.turn(switched.field());
-        } else if (answer instanceof Answer.Alarmed alarmed) {
-            course.alarm(alarmed.reason());
-        } else if (answer instanceof Answer.Reopened reopened) {
-            course.reopen(reopened.step(), reopened.reason());
+            return objections(course.type(typed.field(), typed.text(), typed.sure()));
         }
+        if (answer instanceof Answer.Picked picked) {
+            return objections(course.choose(picked.field(), picked.option()));
+        }
+        if (answer instanceof Answer.Acknowledged acknowledged) {
+            return objections(course.acknowledge(acknowledged.caution()));
+        }
+        if (answer instanceof Answer.Switched switched) {
+            return objections(course.turn(switched.field()));
+        }
+        if (answer instanceof Answer.Alarmed alarmed) {
+            return objections(course.alarm(alarmed.reason()));
+        }
+        if (answer instanceof Answer.Reopened reopened) {
+            return objections(course.reopen(reopened.step(), reopened.reason()));
+        }
+        return List.of();
+    }
+
+    private static List<Message> objections(Verdict verdict) {
+        if (verdict instanceof Verdict.AskAgain again) {
+            return again.says();
+        }
+        return verdict instanceof Verdict.Refuse refuse ? refuse.says() : List.of();
+    }
+
+    private String heard(List<Message> objections) {
+        return objections.stream().map(message -> "; " + spoken(message)).collect(Collectors.joining());
+    }
+
+    private String spoken(Message message) {
+        return words.has(message.key()) ? words.of(message) : message.key() + message.values();
     }
 
     private static Outcome.Ending ending(State state) {
@@ -91,8 +116,7 @@ public final class Rehearsal {
 
     private String stopReason(State state) {
         if (state.card().isPresent() && state.card().get() instanceof State.Card.Stop stop) {
-            Message reason = stop.reason();
-            return words.has(reason.key()) ? words.of(reason) : reason.key();
+            return spoken(stop.reason());
         }
         return "";
     }
