@@ -10,7 +10,7 @@ import railtrim.quantity.Display;
  */
 public final class InCircuit {
     /** Largest relative standard uncertainty of a leg from {@link #solve} that is still of use. */
-    private static final double COARSEST = 0.10;
+    private static final double COARSEST = 0.15;
 
     /** Standard uncertainties beyond which readings do not belong together; rectangular errors hardly ever add up to more. */
     private static final double LIMIT = 3;
@@ -25,7 +25,7 @@ public final class InCircuit {
      * be told from open is infinity.
      *
      * @throws railtrim.quantity.BadInput where the readings cannot come from three resistors, or where the reading error of a plain meter
-     *     (±(0.8 % + 0.2 Ω)) would leave a leg uncertain by more than a tenth, as it does with a load of an ohm or so
+     *     (±(0.8 % + 0.2 Ω)) would leave a leg uncertain by more than 15 %, as it does with a load of a few ohms
      */
     public static Delta solve(double readOutAdjust, double readAdjustGround, double readOutGround) {
         Delta delta = sides(readOutAdjust, readAdjustGround, readOutGround);

@@ -1,6 +1,7 @@
 package railtrim.circuit;
 
-import java.util.Arrays;
+import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
@@ -17,7 +18,7 @@ import railtrim.quantity.Unit;
  * @param legLow smallest leg among the loads that fit, its own uncertainty (two standard) taken off, ohms; {@code legHigh} likewise
  */
 record LoadSearch(double worst, double leg, double legLow, double legHigh) {
-    private static final int LOADS = 4000;
+    private static final int LOADS = 400;
 
     /** Loads within this many standard uncertainties count as fitting; legs are given that much either side. */
     private static final double COVER = 2;
@@ -51,50 +52,57 @@ record LoadSearch(double worst, double leg, double legLow, double legHigh) {
             Ratio ratio, double readLeg, double legUncertainty, double readOther, double otherUncertainty) {
         double legSpread = relative(readLeg, legUncertainty);
         double otherSpread = relative(readOther, otherUncertainty);
-        Fit[] fits = new Fit[LOADS + 1];
-        for (int i = 0; i <= LOADS; i++) {
-            double share = (double) i / LOADS;
-            fits[i] = Fit.at(share, ratio, readLeg, legSpread, readOther, otherSpread);
-        }
-        return of(fits);
+        DoubleFunction<Fit> at = share -> Fit.at(share, ratio, readLeg, legSpread, readOther, otherSpread);
+        Fit[] fits = IntStream.rangeClosed(0, LOADS)
+                .mapToObj(i -> at.apply((double) i / LOADS))
+                .toArray(Fit[]::new);
+        return of(fits, best(fits, at));
     }
 
-    private static LoadSearch of(Fit[] fits) {
-        double worst = worst(fits);
-        double best = Arrays.stream(fits)
-                .mapToDouble(fit -> Math.abs(fit.apart()))
-                .min()
-                .orElseThrow();
-        Span like = Span.of(fits, best + ALIKE, 0);
-        Span fitting = Span.of(fits, Math.max(COVER, best), COVER);
+    /** The load at which the two readings agree, found between two neighbours that disagree the opposite way; else the nearest one tried. */
+    private static Fit best(Fit[] fits, DoubleFunction<Fit> at) {
+        Fit best = fits[0];
+        for (int i = 1; i < fits.length; i++) {
+            double before = fits[i - 1].apart();
+            double here = fits[i].apart();
+            if (before * here < 0) {
+                return at.apply((i - 1 + before / (before - here)) / LOADS);
+            }
+            best = Math.abs(here) < Math.abs(best.apart()) ? fits[i] : best;
+        }
+        return best;
+    }
+
+    private static LoadSearch of(Fit[] fits, Fit best) {
+        double worst = Math.abs(best.apart());
+        Span like = Span.of(best, 0);
+        Span fitting = Span.of(best, COVER);
+        for (int i = 0; i < fits.length; i++) {
+            if (Math.abs(fits[i].apart()) <= worst + ALIKE) {
+                like = like.and(Span.of(fits[i], 0));
+            }
+            // A neighbour counts too: the last load that fits lies somewhere between the two.
+            double nearest = Math.min(apart(fits, i - 1), Math.min(apart(fits, i), apart(fits, i + 1)));
+            if (nearest <= COVER) {
+                fitting = fitting.and(Span.of(fits[i], COVER));
+            }
+        }
         return new LoadSearch(worst, (like.low() + like.high()) / 2, fitting.low(), fitting.high());
     }
 
-    /** Smallest and largest leg among the loads that fit to within {@code apart}, widened by so many of its own uncertainties. */
-    private record Span(double low, double high) {
-        static Span of(Fit[] fits, double apart, double widened) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = 0;
-            for (Fit fit : fits) {
-                if (Math.abs(fit.apart()) <= apart) {
-                    low = Math.min(low, fit.leg() * (1 - widened * fit.spread()));
-                    high = Math.max(high, fit.leg() * (1 + widened * fit.spread()));
-                }
-            }
-            return new Span(low, high);
-        }
+    private static double apart(Fit[] fits, int i) {
+        return i < 0 || i >= fits.length ? Double.POSITIVE_INFINITY : Math.abs(fits[i].apart());
     }
 
-    /** Least distance over all loads; 0 where it changes sign between two neighbours, since some load between them fits exactly. */
-    private static double worst(Fit[] fits) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < fits.length; i++) {
-            least = Math.min(least, Math.abs(fits[i].apart()));
-            if (i > 0 && fits[i].apart() * fits[i - 1].apart() < 0) {
-                return 0;
-            }
+    /** Smallest and largest leg, ohms. */
+    private record Span(double low, double high) {
+        static Span of(Fit fit, double widened) {
+            return new Span(fit.leg() * (1 - widened * fit.spread()), fit.leg() * (1 + widened * fit.spread()));
         }
-        return least;
+
+        Span and(Span other) {
+            return new Span(Math.min(low, other.low), Math.max(high, other.high));
+        }
     }
 
     private static double relative(double reading, double uncertainty) {

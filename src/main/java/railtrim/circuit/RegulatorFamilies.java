@@ -1,12 +1,12 @@
 package railtrim.circuit;
 
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
-import com.google.gson.JsonParser;
 import com.google.gson.Strictness;
-import com.google.gson.stream.JsonReader;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -45,15 +45,14 @@ public final class RegulatorFamilies {
     }
 
     private static JsonArray list(String json) {
-        JsonReader reader = new JsonReader(new StringReader(json));
-        reader.setStrictness(Strictness.STRICT);
+        Gson strict = new GsonBuilder().setStrictness(Strictness.STRICT).create();
         try {
-            JsonElement whole = JsonParser.parseReader(reader);
-            if (whole.isJsonObject() && whole.getAsJsonObject().get("families") instanceof JsonArray families) {
+            JsonElement whole = strict.fromJson(json, JsonElement.class);
+            if (whole instanceof JsonObject object && object.get("families") instanceof JsonArray families) {
                 return families;
             }
         } catch (JsonParseException e) {
-            throw BadInput.of("circuit.families-unreadable", e.getMessage());
+            throw BadInput.of("circuit.families-unreadable", String.valueOf(e.getMessage()));
         }
         throw BadInput.of("circuit.families-unreadable", "no list “families”");
     }
