@@ -25,6 +25,7 @@ final class TextWizard {
     /** The screen shown last; it is not shown again for each of its fields. */
     private String shown = "";
 
+    private boolean actionShown;
     private Optional<Doubt> doubt = Optional.empty();
     private boolean warnedOfPower;
 
@@ -73,6 +74,7 @@ final class TextWizard {
                         + state.current().step().id();
         if (!screen.equals(shown)) {
             shown = screen;
+            actionShown = false;
             showScreen(state);
         }
         if (question instanceof Question.Read read) {
@@ -105,7 +107,8 @@ final class TextWizard {
         if (inStep && state.current().missing().equals(List.of(field.id())) && course.dwellLeft() > 0) {
             page.say("command.text.dwell", Long.toString(course.dwellLeft()));
         }
-        if (inStep && state.current().entries().stream().noneMatch(entry -> entry.fact() instanceof Fact.Reading)) {
+        if (inStep && !actionShown) {
+            actionShown = true;
             page.action(state.current().step());
         }
         page.ask(field);
