@@ -96,7 +96,7 @@ class ResistorsTest {
         assertEquals(List.of(680.0), list.get(19).values());
     }
 
-    /** In series the larger takes more, in parallel the smaller; 2 V across 1 kΩ + 1 kΩ would be 1 mW each. */
+    /** In series the larger takes more, in parallel the smaller (P = I²·R and U²/R). */
     @Test
     void powerIsThatOfThePartThatTakesMost() {
         Circuit circuit = floating();
