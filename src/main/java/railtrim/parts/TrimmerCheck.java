@@ -102,7 +102,7 @@ final class TrimmerCheck {
             reasons.addAll(cares);
             reasons.add(Message.of(
                     "parts.trimmer.stop",
-                    Nominal.written(stop),
+                    Display.part(stop),
                     Display.volts(circuit.reference()),
                     Display.volts(lowest)));
         }
@@ -164,7 +164,7 @@ final class TrimmerCheck {
                     "parts.trimmer.goes-below",
                     Display.volts(lowest),
                     Display.volts(wish.lowest()),
-                    Nominal.written(stop)));
+                    Display.part(stop)));
         } else if (lowestExpected - wish.lowest() > Trimmers.SHORTENED * (circuit.stock() - wish.lowest())) {
             cares.add(Message.of(
                     "parts.trimmer.stays-above",

@@ -77,13 +77,6 @@ class DisplayTest {
         assertEquals(written, Display.volts(value));
     }
 
-    /** As the values stand in a shop's list. */
-    @ParameterizedTest
-    @CsvSource({"820,820 Ω", "10,10 Ω", "4.7,4.7 Ω", "10000,10 kΩ", "4700,4.7 kΩ", "1050,1.05 kΩ", "1000000,1 MΩ"})
-    void theValueOnAPartHasNoIdleZeros(double ohms, String written) {
-        assertEquals(written, Display.part(ohms));
-    }
-
     @ParameterizedTest
     @CsvSource({
         "3.555, 0.037775, VOLT, 3.555 V ± 0.038 V",

@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import railtrim.quantity.Display;
 import railtrim.quantity.QuantityReader;
 import railtrim.quantity.Unit;
 
-class NominalTest {
+class PartValuesTest {
     @ParameterizedTest
     @CsvSource({
         "560, 560 Ω",
@@ -23,14 +24,13 @@ class NominalTest {
         "4.7, 4.7 Ω"
     })
     void aValueIsWrittenAsOnTheBag(double ohms, String written) {
-        assertEquals(written, Nominal.written(ohms));
+        assertEquals(written, Display.part(ohms));
     }
 
     @Test
     void everyPreferredValueReadsBackAsItself() {
         for (double ohms : Series.E192.between(0.1, 1e8)) {
-            assertEquals(
-                    ohms, QuantityReader.read(Nominal.written(ohms), Unit.OHM).value(), 1e-9 * ohms);
+            assertEquals(ohms, QuantityReader.read(Display.part(ohms), Unit.OHM).value(), 1e-9 * ohms);
         }
     }
 }
