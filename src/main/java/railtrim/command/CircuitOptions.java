@@ -146,7 +146,7 @@ final class CircuitOptions {
                             Display.of(circuit.bias(), Unit.AMPERE),
                             Display.of(current, Unit.AMPERE)));
         }
-        if (circuit.stock() > 60) {
+        if (circuit.stock() > Typed.MOST_VOLTS) {
             throw BadInput.of("command.wrong.stock-too-high", Display.volts(circuit.stock()));
         }
         return circuit;

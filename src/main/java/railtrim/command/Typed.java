@@ -12,7 +12,7 @@ import railtrim.quantity.Unit;
  */
 final class Typed {
     /** Railtrim stops above 60 V DC. */
-    private static final double MOST_VOLTS = 60;
+    static final double MOST_VOLTS = 60;
 
     private static final double LEAST_VOLTS = 0.001;
     /** No reference in use lies below a few tenths of a volt; less is a mV typed for V. */
