@@ -1,0 +1,90 @@
+package railtrim.report;
+
+import java.util.List;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
+import railtrim.procedure.Words;
+
+/**
+ * A job written out for people: what was done, how it was proven, and how to undo it. Every text in it is plain (see {@link Plain}) and still has
+ * to be escaped by whoever writes it out. Made from the job alone, without a clock: the same job gives the same checklist.
+ *
+ * @param mark the words NOT COMPLETE, or empty
+ * @param missing what an unfinished job lacks
+ */
+public record Checklist(String title, String mark, List<String> missing, List<Section> sections) {
+    public Checklist {
+        missing = List.copyOf(missing);
+        sections = List.copyOf(sections);
+    }
+
+    public static Checklist of(State state, Procedure procedure, Words words) {
+        return new ChecklistBuilder(state, procedure, words).build();
+    }
+
+    public boolean complete() {
+        return mark.isEmpty();
+    }
+
+    /**
+     * @param level 2 for a part of the checklist, 3 for a step in it
+     * @param mark a word after the heading: NOT COMPLETE, or how the step stands; empty for none
+     */
+    public record Section(int level, String title, String mark, List<Block> blocks) {
+        public Section {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /** A piece of a section. {@link #kind()} is for the page template. */
+    public sealed interface Block {
+        String kind();
+
+        record Says(String text) implements Block {
+            @Override
+            public String kind() {
+                return "says";
+            }
+        }
+
+        record Points(List<String> texts) implements Block {
+            @Override
+            public String kind() {
+                return "points";
+            }
+        }
+
+        /** Things to do, in order. */
+        record Deeds(List<String> texts) implements Block {
+            @Override
+            public String kind() {
+                return "deeds";
+            }
+        }
+
+        /** Names and their values. */
+        record Pairs(List<Pair> pairs) implements Block {
+            @Override
+            public String kind() {
+                return "pairs";
+            }
+        }
+
+        record Grid(List<String> head, List<List<String>> rows) implements Block {
+            @Override
+            public String kind() {
+                return "grid";
+            }
+        }
+
+        /** A drawing with its meaning in words, for those who cannot see it and for pages without drawings. */
+        record Picture(Drawing drawing, String inWords) implements Block {
+            @Override
+            public String kind() {
+                return "picture";
+            }
+        }
+    }
+
+    public record Pair(String name, String value) {}
+}

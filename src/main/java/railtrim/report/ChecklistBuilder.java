@@ -1,0 +1,98 @@
+package railtrim.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import railtrim.procedure.Phase;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
+import railtrim.procedure.State.Card;
+import railtrim.procedure.State.Status;
+import railtrim.procedure.State.StepState;
+import railtrim.procedure.Words;
+import railtrim.report.Checklist.Block;
+import railtrim.report.Checklist.Section;
+
+/** Puts the parts of a checklist together in the order a reader needs them: what was done, how to undo it, then the whole way. */
+final class ChecklistBuilder {
+    private final Source source;
+    private final State state;
+    private final String mark;
+
+    ChecklistBuilder(State state, Procedure procedure, Words words) {
+        this.state = state;
+        this.source = new Source(state, procedure, words, new Replay(procedure, state.job()));
+        this.mark = state.complete() ? "" : source.say("report.mark");
+    }
+
+    Checklist build() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(part("report.part.summary", new SummaryPart(source).blocks()));
+        sections.add(part("report.part.margin", new MarginPart(source).blocks()));
+        sections.add(part("report.part.resistor", new ResistorPart(source).blocks()));
+        sections.add(part("report.part.heat", new HeatPart(source).blocks()));
+        HandoverPart handover = new HandoverPart(source);
+        sections.add(part("report.part.undo", handover.undo()));
+        sections.add(part("report.part.next", handover.nextPerson()));
+        sections.add(part("report.part.untested", handover.untested()));
+        FaultPart faults = new FaultPart(source);
+        sections.add(part("report.part.down", faults.wayDown()));
+        sections.add(part("report.part.events", faults.events()));
+        for (Phase phase : Phase.values()) {
+            sections.addAll(phase(phase));
+        }
+        String title = source.say("report.title", Plain.text(state.job().name()));
+        return new Checklist(title, mark, missing(), sections);
+    }
+
+    private Section part(String key, List<Block> blocks) {
+        return new Section(2, source.say(key), mark, blocks);
+    }
+
+    private List<Section> phase(Phase phase) {
+        List<Section> sections = new ArrayList<>();
+        List<Block> aim = List.of(new Block.Says(source.say("phase." + phase.id() + ".aim")));
+        sections.add(new Section(2, source.say("report.part.phase", source.say("phase." + phase.id())), mark, aim));
+        StepPart steps = new StepPart(source);
+        state.steps().stream()
+                .filter(step -> step.step().phase() == phase)
+                .map(steps::section)
+                .forEach(sections::add);
+        return sections;
+    }
+
+    /** Each step that is still to do, with the answers it lacks, and the card that stands before everything else. */
+    private List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        if (state.complete()) {
+            return missing;
+        }
+        state.card().ifPresent(card -> missing.add(told(card)));
+        state.steps().stream()
+                .filter(step -> step.status() == Status.CURRENT
+                        || step.status() == Status.STALE
+                        || step.status() == Status.LOCKED)
+                .map(this::missing)
+                .forEach(missing::add);
+        return missing;
+    }
+
+    private String missing(StepState step) {
+        String title = source.title(step.step().id());
+        String phase = source.say("phase." + step.step().phase().id());
+        String fields = step.missing().stream().map(source::label).collect(Collectors.joining("; "));
+        String status = source.say("report.status." + StepPart.id(step.status()));
+        return fields.isEmpty()
+                ? source.say("report.missing.step", phase, title, status)
+                : source.say("report.missing.fields", phase, title, status, fields);
+    }
+
+    private String told(Card card) {
+        if (card instanceof Card.Stop stop) {
+            return source.say("report.missing.stop", source.say(stop.reason()));
+        } else if (card instanceof Card.MakeSafe safe) {
+            return source.say("report.missing.safe", source.say(safe.reason()));
+        }
+        return source.say("report.missing.resume");
+    }
+}

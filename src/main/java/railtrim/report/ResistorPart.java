@@ -1,0 +1,99 @@
+package railtrim.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import railtrim.parts.Bands;
+import railtrim.parts.Resistors;
+import railtrim.procedure.Figures;
+import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+import railtrim.report.Checklist.Block;
+import railtrim.report.Checklist.Pair;
+
+/** The resistor that was chosen, what it may do at worst, and how to know it by its bands. */
+final class ResistorPart {
+    private final Source source;
+    private final Figures figures;
+
+    ResistorPart(Source source) {
+        this.source = source;
+        this.figures = source.figures();
+    }
+
+    List<Block> blocks() {
+        Optional<Resistors.Candidate> chosen = figures.chosen();
+        if (chosen.isEmpty()) {
+            return List.of(new Block.Says(source.say("report.resistor.none")));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Pairs(pairs(chosen.get())));
+        chosen.get().values().forEach(ohms -> blocks.add(bands(ohms)));
+        return blocks;
+    }
+
+    private List<Pair> pairs(Resistors.Candidate chosen) {
+        List<Pair> pairs = new ArrayList<>();
+        pairs.add(pair("report.resistor.parts", parts(chosen)));
+        pairs.add(pair(
+                "report.resistor.arrangement",
+                source.say("report.arrangement." + chosen.arrangement().id())));
+        pairs.add(pair(
+                "report.resistor.tolerance",
+                tolerance().map(t -> Display.of(100 * t, Unit.PERCENT)).orElseGet(source::notKnown)));
+        pairs.add(pair("report.resistor.added", Display.ohms(chosen.added())));
+        pairs.add(pair(
+                "report.resistor.hand",
+                figures.reading("hand.ohms").map(source::withMeter).orElseGet(source::notKnown)));
+        pairs.add(pair(
+                "report.resistor.setting",
+                figures.reading("setting.trimmer").map(source::withMeter).orElseGet(source::notKnown)));
+        pairs.add(pair("report.resistor.voltage", Display.volts(chosen.voltage())));
+        pairs.add(pair(
+                "report.resistor.worst",
+                source.say("report.range", Display.volts(chosen.lowest()), Display.volts(chosen.highest()))));
+        pairs.add(pair("report.resistor.power", Display.of(chosen.power(), Unit.WATT)));
+        return pairs;
+    }
+
+    private Block bands(double ohms) {
+        List<Bands.Colour> colours = tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
+        if (colours.isEmpty()) {
+            return new Block.Says(source.say("report.resistor.no-bands", Display.ohms(ohms)));
+        }
+        String names = colours.stream()
+                .map(colour -> source.say("report.colour." + colour.name().toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+        String inWords = source.say("report.resistor.bands", Display.ohms(ohms), names);
+        return new Block.Picture(BandsDrawing.of(colours, inWords), inWords);
+    }
+
+    /** "1.2 kΩ, 1 %", with what was chosen; where nothing was, what was measured. */
+    String fittedInWords() {
+        Optional<Resistors.Candidate> chosen = figures.chosen();
+        if (chosen.isPresent() && tolerance().isPresent()) {
+            return source.say(
+                    "report.resistor.with-tolerance",
+                    parts(chosen.get()),
+                    Display.of(100 * tolerance().get(), Unit.PERCENT));
+        }
+        return figures.reading("hand.ohms").map(source::withMeter).orElseGet(source::notKnown);
+    }
+
+    private static String parts(Resistors.Candidate chosen) {
+        String joint = chosen.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
+        return chosen.values().stream().map(Display::ohms).collect(Collectors.joining(joint));
+    }
+
+    private Optional<Double> tolerance() {
+        return figures.choice("res.tolerance")
+                .filter(percent -> percent.matches("\\d{1,2}(\\.\\d{1,3})?"))
+                .map(percent -> Double.parseDouble(percent) / 100);
+    }
+
+    private Pair pair(String key, String value) {
+        return new Pair(source.say(key), value);
+    }
+}

@@ -1,0 +1,172 @@
+package railtrim.report;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
+import railtrim.procedure.Caution;
+import railtrim.procedure.Field;
+import railtrim.procedure.Figures;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
+import railtrim.procedure.Step;
+import railtrim.procedure.Words;
+import railtrim.quantity.Accuracy;
+import railtrim.quantity.BadInput;
+import railtrim.quantity.Display;
+import railtrim.quantity.Message;
+import railtrim.quantity.Quantity;
+import railtrim.quantity.Unit;
+
+/** What the parts of a checklist are made from, and the wordings they share. Everything that leaves here is plain text. */
+record Source(State state, Procedure procedure, Words words, Replay replay) {
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    Figures figures() {
+        return state.figures();
+    }
+
+    List<Entry> entries() {
+        return state.job().entries();
+    }
+
+    String say(String key, String... values) {
+        return Plain.text(words.of(key, (Object[]) values));
+    }
+
+    String say(Message message) {
+        return Plain.text(words.of(message));
+    }
+
+    /** For keys made from what stands in a file: an unknown one is shown as it is. */
+    String sayOr(String key, String otherwise) {
+        return words.has(key) ? say(key) : Plain.text(otherwise);
+    }
+
+    String notKnown() {
+        return say("report.not-known");
+    }
+
+    String volts(OptionalDouble volts) {
+        return volts.isPresent() ? Display.volts(volts.getAsDouble()) : notKnown();
+    }
+
+    String text(Optional<String> text) {
+        return text.map(Plain::text).filter(plain -> !plain.isEmpty()).orElseGet(this::notKnown);
+    }
+
+    String when(Instant time) {
+        return say("report.when", WHEN.format(time));
+    }
+
+    // ---- fields
+    // ------------------------------------------------------------------------------------------------------
+
+    String label(String field) {
+        if (field.matches("pin\\.\\d")) {
+            return say("field.pin.label", field.substring(4));
+        }
+        return sayOr("field." + field + ".label", field);
+    }
+
+    /** The words of an answer that was picked, as they stood when it was picked. */
+    String option(Entry entry, Fact.Choice choice) {
+        return field(choice.step(), choice.field())
+                .filter(Field.Choice.class::isInstance)
+                .flatMap(field -> offered(entry, (Field.Choice) field, choice.option()))
+                .map(this::say)
+                .orElseGet(() -> Plain.text(choice.option()));
+    }
+
+    private Optional<Message> offered(Entry entry, Field.Choice field, String id) {
+        return replay.before(entry)
+                .flatMap(figures -> attempt(() -> field.options().apply(figures)).stream()
+                        .flatMap(List::stream)
+                        .filter(option -> option.id().equals(id))
+                        .map(Field.Option::label)
+                        .findFirst());
+    }
+
+    /** The answer to a choice that counts now, in words. */
+    Optional<String> chosen(String field) {
+        return figures()
+                .choice(field)
+                .flatMap(option -> figures().history(field).stream()
+                        .filter(entry -> entry.fact() instanceof Fact.Choice choice
+                                && choice.option().equals(option))
+                        .reduce((earlier, later) -> later)
+                        .map(entry -> option(entry, (Fact.Choice) entry.fact())));
+    }
+
+    Optional<Field> field(String step, String field) {
+        return procedure.steps().stream()
+                .filter(one -> one.id().equals(step))
+                .map(Step::fields)
+                .flatMap(List::stream)
+                .filter(one -> one.id().equals(field))
+                .findFirst();
+    }
+
+    /** The range that was shown before the reading was typed, and why. */
+    Optional<Field.Expected> expected(Entry entry, Fact.Reading reading) {
+        return field(reading.step(), reading.field())
+                .filter(Field.Number.class::isInstance)
+                .flatMap(field -> replay.before(entry)
+                        .flatMap(figures -> attempt(
+                                        () -> ((Field.Number) field).expected().apply(figures))
+                                .flatMap(found -> found)));
+    }
+
+    /** Facts from a stranger's file may lead a sum where no measured board would: that reading then has no range. */
+    private static <T> Optional<T> attempt(Supplier<T> sum) {
+        try {
+            return Optional.ofNullable(sum.get());
+        } catch (BadInput e) {
+            return Optional.empty();
+        }
+    }
+
+    /** "3.555 V ± 0.022 V": two standard uncertainties of the meter; a unit the meter has no accuracy for is shown alone. */
+    String withMeter(Fact.Reading reading) {
+        if (reading.unit() != Unit.VOLT && reading.unit() != Unit.OHM) {
+            return Display.of(reading.value(), reading.unit());
+        }
+        Accuracy accuracy = reading.unit() == Unit.VOLT
+                ? figures().meter().voltsAt(reading.value())
+                : figures().meter().ohmsAt(reading.value());
+        double expanded = 2 * accuracy.standardUncertainty(reading.value());
+        return Display.withUncertainty(reading.value(), expanded, reading.unit());
+    }
+
+    String readBack(Fact.Reading reading) {
+        return Plain.text(Display.inWords(new Quantity(reading.value(), reading.unit(), reading.typed())));
+    }
+
+    // ---- steps
+    // -------------------------------------------------------------------------------------------------------
+
+    String title(String step) {
+        return sayOr("step." + step + ".title", step);
+    }
+
+    String caution(String id) {
+        try {
+            Caution caution = procedure.caution(id);
+            return say(
+                    "report.caution",
+                    say("report.signal." + caution.level().name().toLowerCase(Locale.ROOT)),
+                    caution.hazard(),
+                    caution.consequence(),
+                    caution.avoidance());
+        } catch (BadInput unknown) {
+            return Plain.text(id);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package railtrim.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.circuit.RegulatorFamily;
+import railtrim.procedure.Figures;
+import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+import railtrim.report.Checklist.Block;
+import railtrim.report.Checklist.Pair;
+
+/** What board, what was changed, and the voltages that matter. */
+final class SummaryPart {
+    private final Source source;
+    private final Figures figures;
+
+    SummaryPart(Source source) {
+        this.source = source;
+        this.figures = source.figures();
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Says(changed()));
+        blocks.add(new Block.Pairs(board()));
+        blocks.add(new Block.Pairs(voltages()));
+        new LadderDrawing(source).picture().ifPresent(blocks::add);
+        new DividerDrawing(source).picture().ifPresent(blocks::add);
+        return blocks;
+    }
+
+    private String changed() {
+        if (!figures.choice("fit.left").equals(Optional.of("resistor-only"))) {
+            return source.say("report.changed.nothing");
+        }
+        String part = new ResistorPart(source).fittedInWords();
+        return source.say(
+                "report.changed.fitted", part, leg(), source.volts(figures.stock()), source.volts(figures.fitted()));
+    }
+
+    private String leg() {
+        return figures.place()
+                .map(place -> source.say("report.leg." + place.id()))
+                .orElseGet(source::notKnown);
+    }
+
+    private List<Pair> board() {
+        List<Pair> pairs = new ArrayList<>();
+        pairs.add(pair("report.board", source.text(figures.text("board.name"))));
+        pairs.add(pair("report.chip", source.text(figures.text("chip.name"))));
+        pairs.add(pair("report.supply", source.text(source.chosen("supply.kind"))));
+        pairs.add(pair("report.regulator", source.text(figures.text("reg.marking"))));
+        pairs.add(pair("report.family", source.text(figures.family().map(RegulatorFamily::name))));
+        pairs.add(pair("report.outline", source.text(figures.choice("reg.outline"))));
+        pairs.add(pair("report.leg", leg()));
+        pairs.add(pair("report.load", source.text(figures.text("load.name"))));
+        pairs.add(pair("report.meter", source.text(source.chosen("meter.class"))));
+        if (!source.entries().isEmpty()) {
+            List<railtrim.job.Entry> entries = source.entries();
+            pairs.add(pair("report.began", source.when(entries.get(0).time())));
+            pairs.add(pair(
+                    "report.ended", source.when(entries.get(entries.size() - 1).time())));
+        }
+        pairs.add(pair("report.entries", Integer.toString(source.entries().size())));
+        return pairs;
+    }
+
+    private List<Pair> voltages() {
+        List<Pair> pairs = new ArrayList<>();
+        pairs.add(pair("report.reference", source.volts(figures.reference())));
+        pairs.add(pair("report.input", source.volts(figures.input())));
+        pairs.add(pair("report.stock", source.volts(figures.stock())));
+        pairs.add(pair("report.fitted", source.volts(figures.fitted())));
+        pairs.add(pair("report.lowered", lowered()));
+        pairs.add(pair("report.fail", fail()));
+        pairs.add(pair(
+                "report.recommended",
+                source.volts(figures.budget()
+                        .map(budget -> OptionalDouble.of(budget.recommended()))
+                        .orElse(OptionalDouble.empty()))));
+        pairs.add(pair("report.target", source.volts(figures.target())));
+        return pairs;
+    }
+
+    private String fail() {
+        return figures.failVoltage()
+                .map(fail -> source.say(
+                        fail.faultSeen() ? "report.fail.seen" : "report.fail.none", Display.volts(fail.fail())))
+                .orElseGet(source::notKnown);
+    }
+
+    private String lowered() {
+        if (figures.stock().isEmpty() || figures.fitted().isEmpty()) {
+            return source.notKnown();
+        }
+        double stock = figures.stock().getAsDouble();
+        double drop = stock - figures.fitted().getAsDouble();
+        return source.say("report.lowered.by", Display.volts(drop), Display.of(100 * drop / stock, Unit.PERCENT));
+    }
+
+    private Pair pair(String key, String value) {
+        return new Pair(source.say(key), value);
+    }
+}
