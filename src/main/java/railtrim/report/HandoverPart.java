@@ -21,6 +21,9 @@ final class HandoverPart {
     }
 
     List<Block> undo() {
+        if (!fitted() && !trimmerOn()) {
+            return List.of(new Block.Says(source.say("report.undo.nothing")));
+        }
         String leg = figures.place()
                 .map(place -> source.say("report.leg." + place.id()))
                 .orElseGet(source::notKnown);
@@ -28,15 +31,28 @@ final class HandoverPart {
         return List.of(new Block.Deeds(List.of(
                 source.say("report.undo.off"),
                 source.say("report.undo.dead"),
-                source.say("report.undo.take-off", leg),
+                source.say(fitted() ? "report.undo.take-off" : "report.undo.take-trimmer-off", leg),
                 source.say("report.undo.leave"),
                 source.say("report.undo.measure", ohms),
                 source.say("report.undo.on", source.volts(figures.stock())))));
     }
 
+    private boolean fitted() {
+        return figures.choice("fit.left").filter("resistor-only"::equals).isPresent();
+    }
+
+    private boolean trimmerOn() {
+        return !figures.history("solder.pair").isEmpty();
+    }
+
     List<Block> nextPerson() {
         List<String> points = new ArrayList<>();
-        points.add(source.say("report.next.lowered", source.volts(figures.fitted()), source.volts(figures.stock())));
+        if (fitted()) {
+            points.add(
+                    source.say("report.next.lowered", source.volts(figures.fitted()), source.volts(figures.stock())));
+        } else if (trimmerOn()) {
+            points.add(source.say("report.next.trimmer"));
+        }
         points.add(source.say("report.next.leave-leg"));
         points.add(source.say("report.next.dead-first"));
         points.add(source.say("report.next.hot"));
@@ -87,7 +103,7 @@ final class HandoverPart {
         if (!trials.isEmpty() && trials.stream().noneMatch(Trial::cold)) {
             points.add(source.say("report.untested.no-cold-run"));
         }
-        if (trials.stream().map(Trial::load).distinct().count() <= 1) {
+        if (trials.stream().map(Trial::load).distinct().count() == 1) {
             points.add(source.say("report.untested.one-load", source.text(figures.text("load.name"))));
         }
         if (figures.reading("temp.chip").isEmpty()

@@ -74,7 +74,7 @@ final class LadderDrawing {
         double free = TOP;
         for (int i = 0; i < rungs.size(); i++) {
             Rung rung = rungs.get(i);
-            double rail = TOP + (highest - rung.volts()) * perVolt;
+            double rail = Math.round(10 * (TOP + (highest - rung.volts()) * perVolt)) / 10.0;
             // Names keep apart and leave room for those below; the slanted line leads from the voltage's own place to
             // its name.
             double lowestPlace = height - TOP - RUNG * (rungs.size() - 1.0 - i);

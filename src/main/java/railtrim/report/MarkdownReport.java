@@ -1,6 +1,8 @@
 package railtrim.report;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
@@ -59,7 +61,7 @@ final class MarkdownReport {
         list(texts, text -> bullet + escape(text));
     }
 
-    private <T> void list(List<T> items, java.util.function.Function<T, String> written) {
+    private <T> void list(List<T> items, Function<T, String> written) {
         items.forEach(item -> page.append(written.apply(item)).append('\n'));
         page.append('\n');
     }
@@ -75,24 +77,26 @@ final class MarkdownReport {
         page.append(cells.stream().map(MarkdownReport::escape).collect(Collectors.joining(" | ", "| ", " |\n")));
     }
 
+    /** Where many readers make a link by themselves, even of escaped text: an address, a name in the web, a mailbox. */
+    private static final Pattern LINK_START = Pattern.compile("://|(?i:www)(?=\\.)|(?<=\\S)(?=@)");
+
     /**
      * So that the text reads as itself wherever it stands: marks that mean something to Markdown get a backslash, the three HTML ones become
-     * references, and what some readers turn into links by itself ("www.", "name@", "scheme:") is broken up.
+     * references, and where a reader would make a link by itself a space is put in, as no mark keeps it from doing so.
      */
     static String escape(String text) {
-        StringBuilder escaped = new StringBuilder(text.length() + 16);
-        for (int i = 0; i < text.length(); i++) {
-            char mark = text.charAt(i);
+        String unlinked = LINK_START.matcher(text).replaceAll("$0 ");
+        StringBuilder escaped = new StringBuilder(unlinked.length() + 16);
+        for (int i = 0; i < unlinked.length(); i++) {
+            char mark = unlinked.charAt(i);
             switch (mark) {
                 case '&' -> escaped.append("&amp;");
                 case '<' -> escaped.append("&lt;");
                 case '>' -> escaped.append("&gt;");
-                case '\\', '`', '*', '_', '{', '}', '[', ']', '#', '|', '~', '!', '$', '^', '@' ->
+                case '\\', '`', '*', '_', '{', '}', '[', ']', '#', '|', '~', '!', '$', '^' ->
                     escaped.append('\\').append(mark);
                 case '.', ')' ->
-                    escaped.append(listNumber(text, i) || mark == '.' && afterWww(text, i) ? "\\" : "")
-                            .append(mark);
-                case ':' -> escaped.append(beforeWord(text, i) ? "\\:" : ":");
+                    escaped.append(listNumber(unlinked, i) ? "\\" : "").append(mark);
                 case '-', '+', '=' -> escaped.append(i == 0 ? "\\" : "").append(mark);
                 default -> escaped.append(mark);
             }
@@ -100,16 +104,10 @@ final class MarkdownReport {
         return escaped.toString();
     }
 
-    /** "1." or "1)" at the beginning would start a list. */
+    /** "1. " or "1) " at the beginning would start a list. */
     private static boolean listNumber(String text, int index) {
-        return index > 0 && text.substring(0, index).chars().allMatch(Character::isDigit);
-    }
-
-    private static boolean afterWww(String text, int index) {
-        return index >= 3 && text.substring(index - 3, index).equalsIgnoreCase("www");
-    }
-
-    private static boolean beforeWord(String text, int index) {
-        return index + 1 < text.length() && text.charAt(index + 1) != ' ' && !Character.isDigit(text.charAt(index + 1));
+        return index > 0
+                && text.substring(0, index).chars().allMatch(Character::isDigit)
+                && (index + 1 == text.length() || text.charAt(index + 1) == ' ');
     }
 }

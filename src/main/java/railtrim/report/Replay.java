@@ -12,7 +12,7 @@ import railtrim.procedure.Procedure;
 /** What was known just before each entry: the range shown for a reading, and the answers offered, were worked out from that and not from the end. */
 final class Replay {
     /** Each look back works through the whole job so far. A job by hand has a few hundred entries; one made to be endless is not followed. */
-    private static final int LONGEST = 2000;
+    private static final int LONGEST = 600;
 
     private final Procedure procedure;
     private final Job job;

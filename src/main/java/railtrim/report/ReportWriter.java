@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -61,9 +62,10 @@ public final class ReportWriter {
             }
             // Under another name first, so that a full disk does not leave half a checklist in the place of a whole
             // one.
-            Path half = Files.createTempFile(base, "checklist", ".tmp");
+            Path half = base.resolve(name + ".tmp");
+            Files.deleteIfExists(half);
             try {
-                Files.write(half, text.getBytes(StandardCharsets.UTF_8));
+                Files.write(half, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
                 Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(half);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
@@ -26,6 +27,7 @@ import railtrim.quantity.Unit;
 
 /** What the parts of a checklist are made from, and the wordings they share. Everything that leaves here is plain text. */
 record Source(State state, Procedure procedure, Words words, Replay replay) {
+    private static final Set<String> LISTS_THAT_CHANGE = Set.of("trimmer.pick", "res.pick");
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -41,8 +43,9 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return Plain.text(words.of(key, (Object[]) values));
     }
 
+    /** A message whose key was made from what stands in a stranger's file may have no words; then the key itself is shown. */
     String say(Message message) {
-        return Plain.text(words.of(message));
+        return Plain.text(words.has(message.key()) ? words.of(message) : message.key());
     }
 
     /** For keys made from what stands in a file: an unknown one is shown as it is. */
@@ -85,13 +88,20 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
                 .orElseGet(() -> Plain.text(choice.option()));
     }
 
+    /** Most lists of answers never change; the others are looked up as they were. */
     private Optional<Message> offered(Entry entry, Field.Choice field, String id) {
-        return replay.before(entry)
-                .flatMap(figures -> attempt(() -> field.options().apply(figures)).stream()
-                        .flatMap(List::stream)
-                        .filter(option -> option.id().equals(id))
-                        .map(Field.Option::label)
-                        .findFirst());
+        Optional<Message> now = offered(figures(), field, id);
+        return now.isPresent() && !LISTS_THAT_CHANGE.contains(field.id())
+                ? now
+                : replay.before(entry).flatMap(figures -> offered(figures, field, id));
+    }
+
+    private static Optional<Message> offered(Figures figures, Field.Choice field, String id) {
+        return attempt(() -> field.options().apply(figures)).stream()
+                .flatMap(List::stream)
+                .filter(option -> option.id().equals(id))
+                .map(Field.Option::label)
+                .findFirst();
     }
 
     /** The answer to a choice that counts now, in words. */
