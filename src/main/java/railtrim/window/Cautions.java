@@ -82,7 +82,6 @@ final class Cautions {
         line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
         line.setMaxWidth(Double.MAX_VALUE);
         line.setWrapText(its);
-        signal.setMinWidth(Region.USE_PREF_SIZE);
         if (its) {
             line.setMinHeight(Region.USE_PREF_SIZE);
         }

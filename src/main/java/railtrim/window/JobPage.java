@@ -21,6 +21,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
+import railtrim.window.bench.BenchView;
 import railtrim.window.kit.Build;
 
 /** One job in the window: the way, the band, the step, the picture and the foot, always in the same places. */
@@ -62,8 +63,15 @@ final class JobPage {
     }
 
     /** A rehearsal: kept in memory only, on the time of the bench. */
-    static JobPage practice(Shell shell, Desk desk, Bench bench, String name) {
-        return new JobPage(shell, desk, () -> {}, name, List.of(), false);
+    static JobPage practice(Shell shell, Course course, Bench bench) {
+        BenchView view =
+                new BenchView(shell.words(), bench, () -> course.state().figures());
+        Desk desk = new Desk(course, bench, Optional.of(view::pass));
+        String name = bench.board().label().name();
+        JobPage page = new JobPage(shell, desk, () -> {}, name, List.of(), false);
+        view.onDeed(desk::changed);
+        page.side.practice(view, bench.board());
+        return page;
     }
 
     private void lay() {

@@ -1,12 +1,8 @@
 package railtrim.window;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import railtrim.job.BuiltIn;
 import railtrim.job.MemoryLog;
@@ -17,6 +13,7 @@ import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.Meter;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Tile;
 
 /** A rehearsal of the whole job on a board that cannot be harmed. */
 final class Practice {
@@ -38,26 +35,16 @@ final class Practice {
     void ask() {
         VBox body = Build.column("sheet-body", Build.prose(words.of("window.practice.text"), "sheet-text"));
         for (String id : BOARDS) {
-            body.getChildren().add(tile(id, board(id)));
+            Tile tile = tile(id, board(id));
+            tile.button().getStyleClass().add("first-focus");
+            body.getChildren().add(tile.node());
         }
-        body.getChildren().get(1).getStyleClass().add("first-focus");
         Button cancel = Build.button("practice-cancel", words.of("window.cancel"), shell.sheet()::close, "plain");
         shell.sheet().ask(words.of("window.practice.title"), body, cancel);
     }
 
-    private Node tile(String id, Board board) {
-        Button tile = Build.button("board-" + id, "", () -> begin(board), "tile");
-        VBox text = Build.column(
-                "tile-words",
-                Build.prose(board.label().name(), "tile-title"),
-                Build.prose(board.label().teaches(), "tile-about"));
-        HBox.setHgrow(text, Priority.ALWAYS);
-        HBox inside = Build.row("tile-row", text);
-        inside.getStyleClass().add("tile-wide");
-        tile.setGraphic(inside);
-        tile.setMaxWidth(Double.MAX_VALUE);
-        tile.setAccessibleText(board.label().name() + ". " + board.label().teaches());
-        return tile;
+    private Tile tile(String id, Board board) {
+        return new Tile("board-" + id, board.label().name(), board.label().teaches(), () -> begin(board));
     }
 
     private void begin(Board board) {
@@ -69,7 +56,6 @@ final class Practice {
     void begin(Bench bench) {
         String name = bench.board().label().name();
         Course course = new Course(Procedure.builtIn(), new MemoryLog(name, bench));
-        Desk desk = new Desk(course, bench, Optional.of(bench::waitSeconds));
-        shell.show(JobPage.practice(shell, desk, bench, name));
+        shell.show(JobPage.practice(shell, course, bench));
     }
 }

@@ -1,22 +1,33 @@
 package railtrim.window;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import railtrim.practice.Board;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
+import railtrim.window.bench.BenchView;
+import railtrim.window.bench.Papers;
 import railtrim.window.kit.Build;
 import railtrim.window.picture.Pictures;
 
-/** The picture beside the step: what to touch now. */
+/** The picture beside the step: what to touch now. In practice the bench and the board's papers share its place. */
 final class Side {
     private final Words words;
     private final Desk desk;
     private final StackPane picture = new StackPane();
-    private final VBox side = Build.column("side", picture);
-    private State drawn;
+    private final StackPane shown = new StackPane(picture);
+    private final VBox side = Build.column("side", shown);
+    private final HBox tabs = Build.row("side-tabs");
+    private Optional<BenchView> bench = Optional.empty();
+    private Optional<State> drawn = Optional.empty();
     private String drawnStep = "";
 
     Side(Words words, Desk desk) {
@@ -24,11 +35,24 @@ final class Side {
         this.desk = desk;
         picture.setId("picture");
         picture.setMinSize(0, 0);
-        VBox.setVgrow(picture, Priority.ALWAYS);
+        shown.setMinSize(0, 0);
+        VBox.setVgrow(shown, Priority.ALWAYS);
     }
 
     Node node() {
         return side;
+    }
+
+    /** Puts a practice bench beside the picture. */
+    void practice(BenchView view, Board board) {
+        bench = Optional.of(view);
+        List<ToggleButton> buttons = new ArrayList<>();
+        tab(buttons, "tab-bench", "window.tab.bench", view.node());
+        tab(buttons, "tab-picture", "window.tab.picture", picture);
+        tab(buttons, "tab-papers", "window.tab.papers", new Papers(words, board).node());
+        tabs.getChildren().setAll(buttons);
+        side.getChildren().add(0, tabs);
+        buttons.get(0).fire();
     }
 
     void width(double pixels) {
@@ -38,12 +62,27 @@ final class Side {
     }
 
     void show() {
+        bench.ifPresent(BenchView::show);
         Step step = desk.shown().step();
-        if (drawn == desk.state() && drawnStep.equals(step.id())) {
+        if (drawn.filter(state -> state == desk.state()).isPresent() && drawnStep.equals(step.id())) {
             return;
         }
-        drawn = desk.state();
+        drawn = Optional.of(desk.state());
         drawnStep = step.id();
         picture.getChildren().setAll(Pictures.forStep(step.picture(), desk.state(), words));
+    }
+
+    private void tab(List<ToggleButton> buttons, String id, String key, Node content) {
+        ToggleButton button = new ToggleButton(words.of(key));
+        Build.dress(
+                button,
+                id,
+                words.of(key),
+                () -> {
+                    buttons.forEach(each -> each.setSelected(each == button));
+                    shown.getChildren().setAll(content);
+                },
+                "chip");
+        buttons.add(button);
     }
 }

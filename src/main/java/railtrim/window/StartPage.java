@@ -12,6 +12,7 @@ import railtrim.job.Journal;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.Tile;
 
 /** What the program is, and how to begin: a new job, a job kept earlier, or practice. */
 final class StartPage {
@@ -31,9 +32,15 @@ final class StartPage {
                 Build.prose(words.of("window.start.is"), "start-text"),
                 Build.prose(words.of("window.start.is-not"), "start-text"));
         VBox begin = Build.column("start-begin");
-        begin.getChildren().add(tile("new-job", "window.new", Icon.MARK, new NewJob(shell)::ask, "tile-first"));
-        begin.getChildren().add(tile("open-job", "window.open", Icon.MANUAL, this::open, "tile"));
-        begin.getChildren().add(tile("practice", "window.practice", Icon.EYES, new Practice(shell)::ask, "tile"));
+        begin.getChildren()
+                .add(tile("new-job", "window.new", Icon.MARK, new NewJob(shell)::ask)
+                        .first()
+                        .node());
+        begin.getChildren()
+                .add(tile("open-job", "window.open", Icon.MANUAL, this::open).node());
+        begin.getChildren()
+                .add(tile("practice", "window.practice", Icon.EYES, new Practice(shell)::ask)
+                        .node());
         addRecent(begin);
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
@@ -52,19 +59,8 @@ final class StartPage {
         return row;
     }
 
-    private Button tile(String id, String key, Icon icon, Runnable pressed, String styleClass) {
-        Button tile = Build.button(id, "", pressed, styleClass);
-        VBox text = Build.column(
-                "tile-words",
-                Build.label(words.of(key), "tile-title"),
-                Build.prose(words.of(key + ".about"), "tile-about"));
-        HBox.setHgrow(text, Priority.ALWAYS);
-        HBox inside = Build.row("tile-row", icon.draw(28), text);
-        tile.setGraphic(inside);
-        tile.setAccessibleText(words.of(key) + ". " + words.of(key + ".about"));
-        tile.setMaxWidth(Double.MAX_VALUE);
-        tile.setMinWidth(0);
-        return tile;
+    private Tile tile(String id, String key, Icon icon, Runnable pressed) {
+        return new Tile(id, words.of(key), words.of(key + ".about"), pressed, icon.draw(28));
     }
 
     private void addRecent(VBox column) {

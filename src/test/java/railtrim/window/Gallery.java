@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -32,13 +31,15 @@ import railtrim.quantity.Meter;
 
 /**
  * Draws every page of a whole job to {@code target/gallery}, for people to look at. Not run with the tests: {@code mvn test
- * -Dtest=Gallery}, and with {@code -Dgallery.width=1024 -Dgallery.height=700 -Dgallery.text=21} for a small window with large text.
+ * -Dtest=Gallery}, and with {@code -Dgallery.width=1024 -Dgallery.height=700 -Dgallery.text=21} for a small
+ * window with large text; {@code -Dgallery.only=REGEX} draws some pages only.
  */
 class Gallery {
     private static final String BOARD = System.getProperty("gallery.board", "sound-board");
     private static final int WIDTH = Integer.getInteger("gallery.width", 1240);
     private static final int HEIGHT = Integer.getInteger("gallery.height", 800);
     private static final int TEXT = Integer.getInteger("gallery.text", 14);
+    private static final String ONLY = System.getProperty("gallery.only", ".*");
     private static final boolean DARK = Boolean.getBoolean("gallery.dark");
 
     private final Path folder = Path.of("target", "gallery", WIDTH + "x" + HEIGHT + "-" + TEXT + (DARK ? "-dark" : ""));
@@ -135,6 +136,9 @@ class Gallery {
     }
 
     private void draw(String name) throws Exception {
+        if (!name.matches(ONLY)) {
+            return;
+        }
         WaitForAsyncUtils.waitForFxEvents();
         File file = folder.resolve(String.format("%03d-%s.png", number++, name.replaceAll("[^A-Za-z0-9]+", "-")))
                 .toFile();

@@ -1,0 +1,81 @@
+package railtrim.window.bench;
+
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import railtrim.practice.Bench;
+import railtrim.procedure.Figures;
+import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+
+/** The whole bench, top to bottom: the meter, the board with its probes, power and load, the iron and the parts. */
+public final class BenchView {
+    /** One part of the bench in the window. */
+    interface Panel {
+        javafx.scene.Node node();
+
+        void show();
+    }
+
+    private final Words words;
+    private final Workbench work;
+    private final List<Panel> panels;
+    private final Label mishap = Build.prose("", "bench-mishap");
+    private final ScrollPane scroll;
+    private Runnable changed = () -> {};
+
+    /** @param figures what the job has chosen, for the drawer */
+    public BenchView(Words words, Bench bench, Supplier<Figures> figures) {
+        this.words = words;
+        work = new Workbench(bench, words);
+        panels = List.of(
+                new MeterPanel(words, work, this::deed),
+                new BoardPanel(words, work, this::deed),
+                new PowerPanel(words, work, this::deed),
+                new PartsPanel(words, work, figures, this::deed));
+        mishap.setId("mishap");
+        VBox column = Build.column("bench");
+        column.getChildren().add(panels.get(0).node());
+        column.getChildren().add(mishap);
+        panels.stream().skip(1).map(Panel::node).forEach(column.getChildren()::add);
+        scroll = new ScrollPane(column);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().add("step-scroll");
+        show();
+    }
+
+    public javafx.scene.Node node() {
+        return scroll;
+    }
+
+    /** Told after each deed on the bench, for time goes on with it. */
+    public void onDeed(Runnable listener) {
+        changed = listener;
+    }
+
+    /** Lets time go by, as from elsewhere in the window. */
+    public void pass(long seconds) {
+        work.pass(seconds);
+        show();
+    }
+
+    /** Draws the bench again, for the job or the bench may have changed. */
+    public void show() {
+        mishap.setText(work.mishap()
+                .map(each -> words.of("window.bench.mishap."
+                        + each.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')))
+                .orElse(""));
+        Build.present(mishap, work.mishap().isPresent());
+        panels.forEach(Panel::show);
+    }
+
+    private void deed(Runnable work) {
+        work.run();
+        changed.run();
+        show();
+    }
+}

@@ -1,0 +1,79 @@
+package railtrim.window.bench;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+
+/** The meter: its display, volts or ohms, and what the probes are held to. */
+final class MeterPanel implements BenchView.Panel {
+    private final Words words;
+    private final Workbench work;
+    private final Consumer<Runnable> deed;
+    private final Label display = Build.label("", "meter-display");
+    private final Map<Workbench.Mode, ToggleButton> modes = new EnumMap<>(Workbench.Mode.class);
+    private final Map<Workbench.Held, ToggleButton> places = new EnumMap<>(Workbench.Held.class);
+    private final VBox box;
+
+    MeterPanel(Words words, Workbench work, Consumer<Runnable> deed) {
+        this.words = words;
+        this.work = work;
+        this.deed = deed;
+        display.setId("meter-display");
+        display.setMaxWidth(Double.MAX_VALUE);
+        HBox dial = Build.row("bench-row");
+        for (Workbench.Mode mode : Workbench.Mode.values()) {
+            ToggleButton button =
+                    toggle("meter-" + lower(mode), "window.bench.mode.", lower(mode), () -> work.mode(mode));
+            modes.put(mode, button);
+            dial.getChildren().add(button);
+        }
+        dial.getChildren().add(Build.spring());
+        dial.getChildren()
+                .add(Build.button(
+                        "meter-again", words.of("window.bench.again"), () -> deed.accept(work::measure), "plain"));
+        FlowPane held = new FlowPane();
+        held.getStyleClass().add("bench-flow");
+        for (Workbench.Held place : Workbench.Held.values()) {
+            ToggleButton button =
+                    toggle("hold-" + lower(place), "window.bench.hold.", lower(place), () -> work.hold(place));
+            places.put(place, button);
+            held.getChildren().add(button);
+        }
+        box = Build.column("bench-panel", display, dial, held);
+    }
+
+    @Override
+    public Node node() {
+        return box;
+    }
+
+    @Override
+    public void show() {
+        display.setText(work.display());
+        display.setAccessibleText(words.of("window.bench.display", work.display()));
+        modes.forEach((mode, button) -> button.setSelected(mode == work.mode()));
+        places.forEach((place, button) -> button.setSelected(place == work.held()));
+        places.get(Workbench.Held.TRIMMER).setDisable(work.trimmer().isEmpty());
+        places.get(Workbench.Held.RESISTOR).setDisable(work.resistor().isEmpty());
+    }
+
+    private ToggleButton toggle(String id, String keys, String name, Runnable work) {
+        String text = words.of(keys + name);
+        ToggleButton button = Build.dress(new ToggleButton(text), id, text, () -> deed.accept(work), "chip");
+        button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    private static String lower(Enum<?> each) {
+        return each.name().toLowerCase(Locale.ROOT);
+    }
+}
