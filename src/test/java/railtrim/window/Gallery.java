@@ -85,12 +85,11 @@ class Gallery {
         Bench bench = new Bench(Practice.board(BOARD), Meter.middle(), new Random(7));
         Course course = new Course(
                 Procedure.builtIn(), new MemoryLog(bench.board().label().name(), bench));
-        Desk desk = new Desk(course, bench, Optional.of(bench::waitSeconds));
         Hand hand = new Hand(bench);
-        fx(() -> {
-            shell.show(
-                    JobPage.practice(shell, desk, bench, bench.board().label().name()));
-            return null;
+        Desk desk = fx(() -> {
+            JobPage page = JobPage.practice(shell, course, bench);
+            shell.show(page);
+            return page.desk();
         });
         Set<String> drawn = new LinkedHashSet<>();
         for (int i = 0; i < 2000; i++) {
