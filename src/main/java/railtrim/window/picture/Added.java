@@ -2,10 +2,11 @@ package railtrim.window.picture;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.parts.Resistors;
+import railtrim.parts.Trimmers;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Phase;
 import railtrim.procedure.State;
-import railtrim.procedure.Step;
 
 /**
  * The part across the lowering leg.
@@ -25,23 +26,38 @@ record Added(Kind kind, OptionalDouble ohms, OptionalDouble stop, boolean lifted
     /** Planned once the leg is named, a trimmer from the soldering on, a fixed resistor from the fitting on. */
     static Optional<Added> of(State state) {
         Figures figures = state.figures();
-        Step step = state.current().step();
-        if (step.phase().compareTo(Phase.FIT) >= 0) {
-            OptionalDouble ohms = figures.chosen().isPresent()
-                    ? OptionalDouble.of(figures.chosen().get().added())
-                    : OptionalDouble.empty();
-            return Optional.of(new Added(Kind.RESISTOR, ohms, OptionalDouble.empty(), false));
+        Phase phase = state.current().step().phase();
+        if (phase.compareTo(Phase.FIT) >= 0) {
+            return Optional.of(new Added(Kind.RESISTOR, resistor(figures), OptionalDouble.empty(), false));
         }
-        if (step.phase().compareTo(Phase.WIRE) >= 0) {
-            OptionalDouble stop = PickedTrimmer.stop(figures);
-            OptionalDouble ohms = finite(figures.addedNow());
-            OptionalDouble alone = ohms.isPresent() && stop.isPresent()
-                    ? OptionalDouble.of(Math.max(0, ohms.getAsDouble() - stop.getAsDouble()))
-                    : ohms;
-            return Optional.of(new Added(Kind.TRIMMER, alone, stop, Spot.lift(step.spots())));
+        if (phase.compareTo(Phase.WIRE) >= 0) {
+            OptionalDouble stop = stop(figures);
+            OptionalDouble both = finite(figures.addedNow());
+            OptionalDouble alone = both.isPresent() && stop.isPresent()
+                    ? OptionalDouble.of(Math.max(0, both.getAsDouble() - stop.getAsDouble()))
+                    : both;
+            return Optional.of(
+                    new Added(Kind.TRIMMER, alone, stop, Touch.of(state).lift()));
         }
         return figures.choice("place.leg")
                 .map(leg -> new Added(Kind.PLANNED, OptionalDouble.empty(), OptionalDouble.empty(), false));
+    }
+
+    private static OptionalDouble resistor(Figures figures) {
+        return figures.ohms("hand.ohms").isPresent()
+                ? figures.ohms("hand.ohms")
+                : figures.chosen().stream()
+                        .mapToDouble(Resistors.Candidate::added)
+                        .findFirst();
+    }
+
+    /** The stop resistor in series with the trimmer, where the person said it is fitted. */
+    static OptionalDouble stop(Figures figures) {
+        boolean fitted = figures.choice("trimmer.stop").filter("fitted"::equals).isPresent();
+        return figures.trimmerPicked().stream()
+                .filter(each -> fitted && each.stopResistor() > 0)
+                .mapToDouble(Trimmers.Candidate::stopResistor)
+                .findFirst();
     }
 
     private static OptionalDouble finite(OptionalDouble ohms) {

@@ -14,6 +14,7 @@ import railtrim.procedure.State;
  * @param rail volts at the output, signed
  * @param railIs what that voltage is
  * @param reference volts, magnitude
+ * @param solder whether the ends of the added part are to be soldered now
  * @param upper ohms of the resistor nearer the output, as read; {@code lower} likewise nearer ground
  */
 record DividerData(
@@ -24,7 +25,8 @@ record DividerData(
         OptionalDouble upper,
         OptionalDouble lower,
         Optional<Added> added,
-        List<Spot> spots) {
+        List<Spot> spots,
+        boolean solder) {
     enum RailIs {
         NOW,
         STOCK,
@@ -44,7 +46,7 @@ record DividerData(
         Leg lowering = figures.place().map(Place::loweringLeg).orElse(Leg.LOWER);
         OptionalDouble leg = figures.readLeg();
         OptionalDouble other = figures.readOther();
-        List<String> said = state.current().step().spots();
+        Touch touch = Touch.of(state);
         return new DividerData(
                 figures.place(),
                 signed,
@@ -53,7 +55,8 @@ record DividerData(
                 lowering == Leg.UPPER ? leg : other,
                 lowering == Leg.UPPER ? other : leg,
                 Added.of(state),
-                Spot.of(said));
+                touch.spots(),
+                touch.solder());
     }
 
     OptionalDouble of(Leg leg) {

@@ -213,7 +213,19 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
             sheet.line(grid.column(), bottom, x, bottom, wire);
         }
         addedBody(sheet, added, x, centre);
+        if (data.solder()) {
+            double way = leg == Leg.LOWER ? -1 : 1;
+            solder(sheet, x, top, way);
+            solder(sheet, x, bottom, way);
+        }
         addedWords(sheet, grid, added, centre);
+    }
+
+    /** A drop of solder where it goes, with its word. */
+    private void solder(Sheet sheet, double x, double y, double way) {
+        sheet.disc(x, y, 6, Ink.WARM_FILL);
+        sheet.disc(x, y, 2.5, Ink.ADDED_FILL);
+        sheet.write(words.of("picture.divider.solder"), x + 12, y + way * 11, Align.LEFT, Type.SMALL, Ink.TEXT);
     }
 
     private void addedBody(Sheet sheet, Added added, double x, double centre) {

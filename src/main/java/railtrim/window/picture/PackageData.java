@@ -24,7 +24,7 @@ record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, Lis
         return new PackageData(
                 figures.outline(),
                 figures.outline().isPresent() ? figures.pins() : List.of(),
-                Spot.of(state.current().step().spots()));
+                Touch.of(state).spots());
     }
 
     /** @param pin 1 for the first */
@@ -46,6 +46,14 @@ record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, Lis
         return spots.stream()
                 .filter(spot -> firstWith(spot.role()) == 0 && tab().equals(Optional.of(spot.role())))
                 .findFirst();
+    }
+
+    /** Whether a probe belongs on ground but this package has no ground pin. */
+    boolean groundElsewhere() {
+        return spots.stream()
+                .anyMatch(spot -> spot.role() == PinRole.GROUND
+                        && firstWith(PinRole.GROUND) == 0
+                        && !tab().equals(Optional.of(PinRole.GROUND)));
     }
 
     private int firstWith(PinRole role) {

@@ -30,6 +30,9 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
     }
 
     private String note(OutlineShape shape) {
+        if (data.groundElsewhere()) {
+            return words.of("picture.package.ground");
+        }
         if (shape.pins().stream().anyMatch(OutlineShape.Pin::cut)) {
             return words.of("picture.package.cut");
         }

@@ -1,9 +1,10 @@
 package railtrim.window.picture;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import railtrim.circuit.Leg;
 import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
 
 /** Where a probe goes in this step. */
 record Spot(Probe probe, PinRole role) {
@@ -12,29 +13,30 @@ record Spot(Probe probe, PinRole role) {
         BLACK
     }
 
-    /** A step says it as {@code "red:OUTPUT"}; anything else it says is for other pictures and is left out. */
-    static List<Spot> of(List<String> said) {
-        return said.stream().flatMap(each -> one(each).stream()).toList();
+    static List<Spot> pair(PinRole red, PinRole black) {
+        return List.of(new Spot(Probe.RED, red), new Spot(Probe.BLACK, black));
     }
 
-    private static Optional<Spot> one(String said) {
-        int colon = said.indexOf(':');
-        if (colon < 0) {
-            return Optional.empty();
-        }
-        return named(Probe.values(), said.substring(0, colon))
-                .flatMap(probe ->
-                        named(PinRole.values(), said.substring(colon + 1)).map(role -> new Spot(probe, role)));
+    static List<Spot> output() {
+        return pair(PinRole.OUTPUT, PinRole.GROUND);
     }
 
-    private static <T extends Enum<T>> Optional<T> named(T[] all, String name) {
-        return Arrays.stream(all)
-                .filter(each -> each.name().equalsIgnoreCase(name.strip()))
-                .findFirst();
+    static List<Spot> across(Leg leg) {
+        return leg == Leg.UPPER ? pair(PinRole.OUTPUT, PinRole.ADJUST) : pair(PinRole.ADJUST, PinRole.GROUND);
     }
 
-    /** Whether the step asks for one lead of the added part to be lifted. */
-    static boolean lift(List<String> said) {
-        return said.contains("lift");
+    static List<Spot> swapped(List<Spot> spots) {
+        return spots.stream()
+                .map(spot -> new Spot(spot.probe() == Probe.RED ? Probe.BLACK : Probe.RED, spot.role()))
+                .toList();
+    }
+
+    /** The reference sits across the leg that does not lower. */
+    static List<Spot> reference(Optional<Place> place) {
+        return place.map(each -> across(each.loweringLeg().other())).orElse(List.of());
+    }
+
+    static List<Spot> loweringLeg(Optional<Place> place) {
+        return place.map(each -> across(each.loweringLeg())).orElse(List.of());
     }
 }

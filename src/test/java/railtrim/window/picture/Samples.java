@@ -3,12 +3,16 @@ package railtrim.window.picture;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
+import railtrim.parts.Bands;
+import railtrim.parts.Resistors;
+import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.window.picture.LadderData.Kind;
 import railtrim.window.picture.LadderData.Rung;
@@ -25,6 +29,11 @@ final class Samples {
         packages(all);
         ladders(all);
         lines(all);
+        boards(all);
+        trimmers(all);
+        budgets(all);
+        resistors(all);
+        heats(all);
         return all;
     }
 
@@ -54,7 +63,8 @@ final class Samples {
                 some(120.4),
                 some(219.6),
                 Optional.ofNullable(added),
-                List.of(spots));
+                List.of(spots),
+                spots.length == 0);
     }
 
     private static void dividers(Map<String, Drawing> all) {
@@ -64,7 +74,15 @@ final class Samples {
         Added lifted = new Added(Added.Kind.TRIMMER, some(123_400), some(330), true);
         Added resistor = new Added(Added.Kind.RESISTOR, some(1_800), none(), false);
         DividerData nothing = new DividerData(
-                Optional.empty(), none(), DividerData.RailIs.OFF, none(), none(), none(), Optional.empty(), List.of());
+                Optional.empty(),
+                none(),
+                DividerData.RailIs.OFF,
+                none(),
+                none(),
+                none(),
+                Optional.empty(),
+                List.of(),
+                false);
         all.put("divider-unknown", new DividerDrawing(nothing, WORDS));
         for (Place place : Place.values()) {
             String name = "divider-" + place.id();
@@ -74,6 +92,7 @@ final class Samples {
             all.put(
                     name + "-trimmer",
                     new DividerDrawing(divider(place, trimmer, red(PinRole.OUTPUT), black(PinRole.GROUND)), WORDS));
+            all.put(name + "-solder", new DividerDrawing(divider(place, trimmer), WORDS));
             all.put(
                     name + "-bare",
                     new DividerDrawing(divider(place, bare, red(PinRole.INPUT), black(PinRole.GROUND)), WORDS));
@@ -228,5 +247,167 @@ final class Samples {
                 new LineDrawing(line(0.004, 0.0114, open, 10_000, 6_000, 3_000, 2_400, 2_000, 1_800), WORDS));
         all.put("line-off", new LineDrawing(line(0.06, 0.02, open, 10_000, 1_000), WORDS));
         all.put("line-fine", new LineDrawing(line(0.0002, 0.0005, open, 4_990, 4_700, 1_000, 680, 470), WORDS));
+    }
+
+    private static void boards(Map<String, Drawing> all) {
+        String longName = "A very long name for a board that somebody typed without thinking of the picture";
+        all.put(
+                "board-off",
+                new BoardDrawing(
+                        new BoardData(State.Power.OFF, Optional.empty(), Optional.empty(), Optional.empty(), none()),
+                        WORDS));
+        all.put(
+                "board-on",
+                new BoardDrawing(
+                        new BoardData(
+                                State.Power.ON,
+                                Optional.of(false),
+                                Optional.of("Garden weather station"),
+                                Optional.of("Main processor"),
+                                some(3.412)),
+                        WORDS));
+        all.put(
+                "board-unknown",
+                new BoardDrawing(
+                        new BoardData(
+                                State.Power.UNKNOWN,
+                                Optional.of(true),
+                                Optional.of(longName),
+                                Optional.of(longName),
+                                some(-12.345)),
+                        WORDS));
+    }
+
+    private static void trimmers(Map<String, Drawing> all) {
+        all.put(
+                "trimmer-none",
+                new TrimmerDrawing(
+                        new TrimmerData(
+                                none(),
+                                Optional.empty(),
+                                none(),
+                                none(),
+                                none(),
+                                none(),
+                                none(),
+                                false,
+                                TrimmerData.At.UNKNOWN),
+                        WORDS));
+        for (TrimmerData.At at : TrimmerData.At.values()) {
+            all.put(
+                    "trimmer-" + at.name().toLowerCase(Locale.ROOT),
+                    new TrimmerDrawing(
+                            new TrimmerData(
+                                    some(10_000),
+                                    Optional.of(at == TrimmerData.At.BETWEEN ? 1 : 25),
+                                    at == TrimmerData.At.MINIMUM ? none() : some(680),
+                                    some(10_680),
+                                    some(682),
+                                    some(3.501),
+                                    some(2.95),
+                                    at != TrimmerData.At.UNKNOWN,
+                                    at),
+                            WORDS));
+        }
+    }
+
+    private static void budgets(Map<String, Drawing> all) {
+        all.put("budget-empty", new BudgetDrawing(Optional.empty(), WORDS));
+        List<BudgetData.Piece> pieces = List.of(
+                new BudgetData.Piece("spread", 0.0106, false),
+                new BudgetData.Piece("step", 0.035, true),
+                new BudgetData.Piece("meter", 0.008, true),
+                new BudgetData.Piece("drift", 0.017, false),
+                new BudgetData.Piece("load", 0.034, false),
+                new BudgetData.Piece("cold", 0.034, false),
+                new BudgetData.Piece("ageing", 0.034, false));
+        all.put(
+                "budget-all",
+                new BudgetDrawing(
+                        Optional.of(new BudgetData(2.82, true, pieces, 2.995, some(3.05), some(3.412))), WORDS));
+        all.put(
+                "budget-no-fault",
+                new BudgetDrawing(
+                        Optional.of(new BudgetData(1.5, false, pieces.subList(0, 3), 1.555, none(), some(1.8))),
+                        WORDS));
+        all.put(
+                "budget-small",
+                new BudgetDrawing(
+                        Optional.of(new BudgetData(
+                                3.3,
+                                true,
+                                List.of(new BudgetData.Piece("meter", 0.0004, true)),
+                                3.3,
+                                some(3.3),
+                                some(3.31))),
+                        WORDS));
+    }
+
+    private static ResistorsData.Row row(Resistors.Arrangement how, double volts, boolean picked, double... ohms) {
+        List<Double> values = new ArrayList<>();
+        List<List<Bands.Colour>> bands = new ArrayList<>();
+        for (double each : ohms) {
+            values.add(each);
+            bands.add(Bands.of(each, 0.01));
+        }
+        return new ResistorsData.Row(values, how, bands, volts, volts - 0.021, volts + 0.019, picked);
+    }
+
+    private static void resistors(Map<String, Drawing> all) {
+        all.put(
+                "resistors-empty",
+                new ResistorsDrawing(new ResistorsData(List.of(), none(), none(), some(693.9)), WORDS));
+        List<ResistorsData.Row> rows = List.of(
+                row(Resistors.Arrangement.SINGLE, 3.02, true, 715),
+                row(Resistors.Arrangement.SERIES, 3.024, false, 470, 249),
+                row(Resistors.Arrangement.PARALLEL, 3.026, false, 1000, 2610),
+                row(Resistors.Arrangement.SINGLE, 3.035, false, 750));
+        all.put(
+                "resistors-four",
+                new ResistorsDrawing(new ResistorsData(rows, some(3.01), some(2.995), none()), WORDS));
+        all.put(
+                "resistors-one",
+                new ResistorsDrawing(
+                        new ResistorsData(
+                                List.of(row(Resistors.Arrangement.SERIES, 3.02, false, 127_000, 249_000)),
+                                some(3.01),
+                                some(2.995),
+                                none()),
+                        WORDS));
+        all.put(
+                "resistors-two",
+                new ResistorsDrawing(new ResistorsData(rows.subList(1, 3), some(3.024), some(3.024), none()), WORDS));
+    }
+
+    private static void heats(Map<String, Drawing> all) {
+        HeatData.Part nothing = new HeatData.Part(none(), none(), none(), none());
+        all.put("heat-empty", new HeatDrawing(new HeatData(nothing, nothing, false, false), WORDS));
+        all.put(
+                "heat-before",
+                new HeatDrawing(
+                        new HeatData(
+                                new HeatData.Part(some(71.5), none(), none(), none()),
+                                new HeatData.Part(some(64), none(), none(), none()),
+                                false,
+                                false),
+                        WORDS));
+        all.put(
+                "heat-both",
+                new HeatDrawing(
+                        new HeatData(
+                                new HeatData.Part(some(71.5), some(62.3), some(6.6), some(5.4545)),
+                                new HeatData.Part(some(64), some(66.5), some(3.4), some(3.6364)),
+                                false,
+                                true),
+                        WORDS));
+        all.put(
+                "heat-relative",
+                new HeatDrawing(
+                        new HeatData(
+                                new HeatData.Part(none(), none(), some(1), some(0.826)),
+                                new HeatData.Part(none(), none(), none(), none()),
+                                true,
+                                false),
+                        WORDS));
     }
 }

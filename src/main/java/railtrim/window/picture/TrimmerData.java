@@ -1,0 +1,60 @@
+package railtrim.window.picture;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import railtrim.parts.Trimmers;
+import railtrim.procedure.Figures;
+
+/**
+ * The trimmer in hand, or the one picked while it is not measured yet.
+ *
+ * @param nominal ohms, empty before one is picked; {@code turns} likewise
+ * @param most ohms at its maximum, stop resistor included; {@code least} at its minimum; as measured where that was done
+ * @param highest volts at the output with the trimmer at its maximum; {@code lowest} at its minimum; magnitudes
+ */
+record TrimmerData(
+        OptionalDouble nominal,
+        Optional<Integer> turns,
+        OptionalDouble stop,
+        OptionalDouble most,
+        OptionalDouble least,
+        OptionalDouble highest,
+        OptionalDouble lowest,
+        boolean measured,
+        At at) {
+    enum At {
+        UNKNOWN,
+        MAXIMUM,
+        BETWEEN,
+        MINIMUM
+    }
+
+    static TrimmerData of(Figures figures) {
+        Optional<Trimmers.Candidate> picked = figures.trimmerPicked();
+        Optional<Trimmers.InHand> hand = figures.trimmerInHand();
+        OptionalDouble stop = Added.stop(figures);
+        OptionalDouble most = figures.ohms("trimmer.max");
+        OptionalDouble least = figures.ohms("trimmer.min");
+        double extra = stop.orElse(0);
+        return new TrimmerData(
+                value(picked, Trimmers.Candidate::nominal),
+                picked.map(Trimmers.Candidate::turns),
+                stop,
+                most.isPresent() ? most : value(picked, each -> each.nominal() + extra),
+                least.isPresent() ? least : stop,
+                hand.isPresent() ? value(hand, Trimmers.InHand::start) : value(picked, Trimmers.Candidate::start),
+                hand.isPresent()
+                        ? value(hand, Trimmers.InHand::lowest)
+                        : value(picked, each -> stop.isPresent() ? each.lowest() : each.lowestBare()),
+                most.isPresent(),
+                figures.choice("trimmer.at")
+                        .map(at -> At.valueOf(at.toUpperCase(Locale.ROOT)))
+                        .orElse(At.UNKNOWN));
+    }
+
+    private static <T> OptionalDouble value(Optional<T> from, ToDoubleFunction<T> part) {
+        return from.stream().mapToDouble(part).findFirst();
+    }
+}
