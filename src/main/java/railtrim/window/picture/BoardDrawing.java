@@ -59,8 +59,9 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
                         Display.volts(volts), at, middle + 12, room, Align.CENTRE, Type.STRONG, Ink.TEXT));
     }
 
+    /** As long as the power is not known, the plug is drawn as in: the worse case. */
     private boolean plugged() {
-        return data.power() == State.Power.ON;
+        return data.power() != State.Power.OFF;
     }
 
     /** The socket on the board's edge, the plug in it or pulled out of it, and the supply at the cable's end. */
@@ -74,8 +75,6 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
         if (!plugged()) {
             sheet.line(PLUG_X - 5, plugTop, PLUG_X - 5, plugTop - 9, Ink.WIRE);
             sheet.line(PLUG_X + 5, plugTop, PLUG_X + 5, plugTop - 9, Ink.WIRE);
-            sheet.line(PLUG_X - 34, bottom + 12, PLUG_X - 22, bottom + 12, Ink.DASH);
-            sheet.line(PLUG_X + 22, bottom + 12, PLUG_X + 34, bottom + 12, Ink.DASH);
         }
         sheet.box(PLUG_X - 12, plugTop, 24, 22, 3, Ink.PART);
         sheet.box(boxLeft, supplyTop, 110, 32, 4, Ink.PART);
@@ -88,24 +87,31 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
                 Type.PLAIN,
                 Ink.TEXT);
         sheet.writeLines(
-                words.of(plugged() ? "picture.board.plug.in" : "picture.board.plug.out"),
-                PLUG_X + 40,
+                plugWords(),
+                PLUG_X + 26,
                 bottom + 16,
-                sheet.width() - PLUG_X - 52,
+                sheet.width() - PLUG_X - 36,
                 1,
                 Align.LEFT,
                 Type.PLAIN,
                 Ink.TEXT);
     }
 
+    private String plugWords() {
+        return words.of("picture.board.plug." + data.power().name().toLowerCase(Locale.ROOT));
+    }
+
     /** The power as a word, with an open or closed switch beside it. */
     private void state(Sheet sheet) {
         double y = sheet.height() - 30;
         double x = 20;
-        Ink ink = plugged() ? Ink.WARM : Ink.WIRE;
         sheet.disc(x, y, 3, Ink.TEXT);
         sheet.disc(x + 34, y, 3, Ink.TEXT);
-        sheet.line(x, y, x + (plugged() ? 34 : 30), y - (plugged() ? 0 : 14), ink);
+        switch (data.power()) {
+            case ON -> sheet.line(x, y, x + 34, y, Ink.WARM);
+            case OFF -> sheet.line(x, y, x + 30, y - 14, Ink.WIRE);
+            case UNKNOWN -> sheet.write("?", x + 17, y - 2, Align.CENTRE, Type.BIG, Ink.TEXT);
+        }
         String power = data.power().name().toLowerCase(Locale.ROOT);
         sheet.writeWithin(
                 words.of("picture.board.power." + power),
@@ -116,6 +122,7 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
                 Type.BIG,
                 Ink.TEXT);
         String todo = data.turn()
+                .filter(on -> data.power() != State.Power.UNKNOWN)
                 .map(on -> words.of(on ? "picture.board.turn.on" : "picture.board.turn.off"))
                 .orElse(words.of("picture.board.stays." + power));
         sheet.writeLines(todo, x + 50, y + 11, sheet.width() - x - 58, 1, Align.LEFT, Type.PLAIN, Ink.TEXT);
@@ -126,9 +133,7 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
         StringBuilder said = new StringBuilder(words.of("picture.board.says"));
         String power = data.power().name().toLowerCase(Locale.ROOT);
         said.append(' ').append(words.of("picture.board.power." + power)).append('.');
-        said.append(' ')
-                .append(words.of(plugged() ? "picture.board.plug.in" : "picture.board.plug.out"))
-                .append('.');
+        said.append(' ').append(plugWords()).append('.');
         data.rail()
                 .ifPresent(volts -> said.append(' ')
                         .append(words.of("picture.says.value", words.of("picture.board.rail"), Display.volts(volts))));

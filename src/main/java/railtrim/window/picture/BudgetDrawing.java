@@ -13,9 +13,9 @@ import railtrim.window.picture.BudgetData.Piece;
 /** The margin, one piece on the other, from the fault up to the recommended voltage, with the stock voltage above. */
 record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawing {
     private static final double TOP = 36;
-    private static final double PILE = 16;
-    private static final double PILE_WIDTH = 34;
-    private static final double NAME = 86;
+    private static final double PILE = 14;
+    private static final double PILE_WIDTH = 28;
+    private static final double NAME = 76;
     private static final double GAP = 20;
 
     private enum Sign {
@@ -55,10 +55,14 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
             double bottom = scale.at(from);
             double top = scale.at(from + piece.volts());
             block(sheet, top, bottom - top, piece.measured());
-            String value = String.format(Locale.ROOT, "+ %.0f mV", piece.volts() * 1000);
+            String value = "+ " + millivolts(piece.volts());
             tags.add(new Tag(Sign.PIECE, words.of("threshold.line." + piece.id()), value, (top + bottom) / 2, false));
             from += piece.volts();
         }
+    }
+
+    private static String millivolts(double volts) {
+        return String.format(Locale.ROOT, volts < 0.01 ? "%.1f mV" : "%.0f mV", volts * 1000);
     }
 
     /** Measured pieces are full, allowances are hatched. */
@@ -115,7 +119,7 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
         for (int i = 0; i < tags.size(); i++) {
             Tag tag = tags.get(i);
             double y = heights[i];
-            Type type = tag.strong() ? Type.STRONG : Type.PLAIN;
+            Type type = tag.strong() ? Type.STRONG : Type.SMALL;
             double from = PILE + PILE_WIDTH + (tag.strong() ? 7 : 2);
             sheet.strokes(Ink.FINE, from, tag.y(), from + 4, tag.y(), NAME - 22, y, NAME - 18, y);
             sign(sheet, tag.sign(), NAME - 10, y);
@@ -173,7 +177,7 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
         String fail = words.of(data.faultSeen() ? "picture.budget.fail" : "picture.budget.lowest");
         say(said, fail, Display.volts(data.fail()));
         for (Piece piece : data.pieces()) {
-            String value = String.format(Locale.ROOT, "%.0f mV", piece.volts() * 1000);
+            String value = millivolts(piece.volts());
             say(said, words.of("threshold.line." + piece.id()), value);
         }
         say(said, words.of("picture.budget.recommended"), Display.volts(data.recommended()));

@@ -14,8 +14,8 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
     private static final double TOP = 44;
     private static final double BAR = 13;
     private static final double ROW = 19;
-    private static final double LABEL = 62;
-    private static final double VALUE = 76;
+    private static final double LABEL = 68;
+    private static final double VALUE = 72;
 
     @Override
     public void drawOn(Sheet sheet) {
@@ -38,6 +38,9 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
     private String note() {
         if (data.chip().powerAfter().isEmpty() && data.chip().after().isEmpty()) {
             return words.of("picture.heat.before");
+        }
+        if (data.regulator().powerAfter().isEmpty()) {
+            return words.of("picture.heat.chip");
         }
         return words.of(data.regulatorGetsHotter() ? "picture.heat.hotter" : "picture.heat.cooler");
     }

@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import railtrim.parts.Bands;
+import railtrim.parts.Resistors;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.picture.ResistorsData.Row;
 
 /** Candidates one below the other: the part with its bands and their names on the left, where the output can come to on the right. */
 record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
-    private static final double TOP = 40;
+    private static final double TOP = 30;
+    /** The least height of one candidate. */
+    private static final double ROW = 78;
+
     private static final double SPLIT = 0.54;
 
     /** Voltages from left to right. */
@@ -49,13 +52,13 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             return;
         }
         double bottom = sheet.height() - 36;
-        double high = Math.min(104, (bottom - TOP) / data.rows().size());
+        int shown = (int) Math.min(data.rows().size(), Math.floor((bottom - TOP) / ROW));
+        double high = Math.min(ROW + 14, (bottom - TOP) / shown);
         Across across = across(sheet.width());
-        double end = TOP + high * data.rows().size();
-        limits(sheet, across, end);
-        for (int i = 0; i < data.rows().size(); i++) {
+        for (int i = 0; i < shown; i++) {
             row(sheet, data.rows().get(i), TOP + i * high, high, across);
         }
+        legend(sheet, TOP + high * shown);
     }
 
     private Across across(double width) {
@@ -69,71 +72,53 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         return new Across(low - least, high + least, width * SPLIT + 20, width - 20);
     }
 
-    private void limits(Sheet sheet, Across across, double bottom) {
-        double words1 = bottom + 10;
-        double words2 = bottom + 10 + Type.SMALL.lead();
-        data.atLeast().ifPresent(volts -> {
-            double x = across.at(volts);
-            sheet.line(x, TOP - 4, x, bottom, Ink.BAD);
-            sheet.write(
-                    words.of("picture.resistors.least", Display.volts(volts)),
-                    sheet.width() - 8,
-                    words2,
-                    Align.RIGHT,
-                    Type.SMALL,
-                    Ink.TEXT);
-            mark(
-                    sheet,
-                    sheet.width()
-                            - 8
-                            - sheet.widthOf(words.of("picture.resistors.least", Display.volts(volts)), Type.SMALL),
-                    words2,
-                    Ink.BAD);
-        });
-        data.target().ifPresent(volts -> {
-            double x = across.at(volts);
-            sheet.line(x, TOP - 4, x, bottom, Ink.GHOST);
-            String said = words.of("picture.resistors.target", Display.volts(volts));
-            sheet.write(said, sheet.width() - 8, words1, Align.RIGHT, Type.SMALL, Ink.TEXT);
-            mark(sheet, sheet.width() - 8 - sheet.widthOf(said, Type.SMALL), words1, Ink.GHOST);
-        });
+    /** What the two upright lines are. */
+    private void legend(Sheet sheet, double bottom) {
+        double y = bottom + 10;
+        if (data.target().isPresent()) {
+            legend(sheet, "picture.resistors.target", data.target().getAsDouble(), y, Ink.GHOST);
+        }
+        if (data.atLeast().isPresent()) {
+            legend(sheet, "picture.resistors.least", data.atLeast().getAsDouble(), y + Type.SMALL.lead(), Ink.BAD);
+        }
     }
 
-    private static void mark(Sheet sheet, double x, double y, Ink ink) {
-        sheet.line(x - 22, y, x - 6, y, ink);
+    private void legend(Sheet sheet, String key, double volts, double y, Ink ink) {
+        String said = words.of(key, Display.volts(volts));
+        double right = sheet.width() - 8;
+        double left = right - sheet.widthOf(said, Type.SMALL);
+        sheet.write(said, right, y, Align.RIGHT, Type.SMALL, Ink.TEXT);
+        sheet.line(left - 22, y, left - 6, y, ink);
     }
 
     private void row(Sheet sheet, Row row, double top, double high, Across across) {
-        double left = 8;
+        double left = 10;
         double right = sheet.width() * SPLIT;
-        double middle = top + high / 2;
         if (row.picked()) {
-            sheet.box(3, top + 2, sheet.width() - 6, high - 4, 4, Ink.ADDED_WIRE);
+            sheet.box(3, top, sheet.width() - 6, high - 4, 4, Ink.ADDED_WIRE);
         }
-        double partY = middle - 14;
-        int parts = row.values().size();
-        double partWidth = (right - left - 8) / parts;
-        boolean parallel = row.arrangement() == railtrim.parts.Resistors.Arrangement.PARALLEL;
-        for (int i = 0; i < parts; i++) {
-            if (parallel) {
-                part(sheet, row.bands().get(i), left + 16, partY - 9 + 18 * i, right - left - 40);
-            } else {
-                part(sheet, row.bands().get(i), left + 4 + i * partWidth, partY, partWidth - 4);
+        double start = top + 2 + (high - ROW) / 2;
+        parts(sheet, row, left, start + 17, right - left - 4);
+        sheet.writeLines(named(row), left, start + 38, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
+        sheet.writeLines(
+                colours(row), left, start + 54, sheet.width() - 2 * left, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
+        interval(sheet, row, start + 21, across);
+    }
+
+    private void parts(Sheet sheet, Row row, double left, double y, double wide) {
+        if (row.arrangement() == Resistors.Arrangement.PARALLEL) {
+            sheet.strokes(Ink.WIRE, left + 12, y - 9, left + 6, y - 9, left + 6, y + 9, left + 12, y + 9);
+            double end = left + wide - 12;
+            sheet.strokes(Ink.WIRE, end, y - 9, end + 6, y - 9, end + 6, y + 9, end, y + 9);
+            for (int i = 0; i < row.bands().size(); i++) {
+                part(sheet, row.bands().get(i), left + 12, y - 9 + 18 * i, wide - 24);
             }
+            return;
         }
-        if (parallel) {
-            sheet.strokes(
-                    Ink.WIRE, left + 16, partY - 9, left + 10, partY - 9, left + 10, partY + 9, left + 16, partY + 9);
-            double end = right - 24;
-            sheet.strokes(Ink.WIRE, end, partY - 9, end + 6, partY - 9, end + 6, partY + 9, end, partY + 9);
+        double each = wide / row.bands().size();
+        for (int i = 0; i < row.bands().size(); i++) {
+            part(sheet, row.bands().get(i), left + i * each, y, each);
         }
-        double next =
-                sheet.writeLines(named(row), left + 4, middle + 12, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
-        if (high >= 70) {
-            sheet.writeLines(
-                    colours(row), left + 4, next, right - left, high >= 84 ? 2 : 1, Align.LEFT, Type.SMALL, Ink.QUIET);
-        }
-        interval(sheet, row, middle, across);
     }
 
     private void part(Sheet sheet, List<Bands.Colour> bands, double x, double y, double wide) {
@@ -169,23 +154,25 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
                                             "picture.band." + colour.name().toLowerCase(Locale.ROOT)))
                                     .collect(Collectors.joining(" ")));
         }
-        return Stream.of(String.join("; ", each)).collect(Collectors.joining());
+        return String.join("; ", each);
     }
 
     private void interval(Sheet sheet, Row row, double y, Across across) {
         double low = across.at(row.lowest());
         double high = across.at(row.highest());
+        data.atLeast().ifPresent(volts -> sheet.line(across.at(volts), y - 9, across.at(volts), y + 9, Ink.BAD));
+        data.target().ifPresent(volts -> sheet.line(across.at(volts), y - 9, across.at(volts), y + 9, Ink.GHOST));
         sheet.line(low, y, high, y, Ink.WIRE);
         sheet.line(low, y - 5, low, y + 5, Ink.WIRE);
         sheet.line(high, y - 5, high, y + 5, Ink.WIRE);
         sheet.disc(across.at(row.voltage()), y, 4, Ink.PART);
         double middle = (across.left() + across.right()) / 2;
-        sheet.write(Display.volts(row.voltage()), middle, y - 18, Align.CENTRE, Type.STRONG, Ink.TEXT);
+        sheet.write(Display.volts(row.voltage()), middle, y - 17, Align.CENTRE, Type.STRONG, Ink.TEXT);
         String range = words.of(
                 "picture.resistors.range",
                 String.format(Locale.ROOT, "%.3f", row.lowest()),
                 String.format(Locale.ROOT, "%.3f", row.highest()));
-        sheet.write(range, middle, y + 18, Align.CENTRE, Type.SMALL, Ink.QUIET);
+        sheet.write(range, middle, y + 17, Align.CENTRE, Type.SMALL, Ink.QUIET);
     }
 
     @Override

@@ -45,8 +45,8 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         }
         sheet.box(BODY_LEFT, BODY_TOP, BODY_WIDTH, BODY_HEIGHT, 4, Ink.ADDED);
         if (!many) {
-            sheet.disc(middle, BODY_TOP + 22, 15, Ink.METAL);
-            sheet.line(middle - 10, BODY_TOP + 22, middle + 10, BODY_TOP + 22, Ink.WIRE);
+            sheet.disc(middle, BODY_TOP + 17, 12, Ink.METAL);
+            sheet.line(middle - 8, BODY_TOP + 17, middle + 8, BODY_TOP + 17, Ink.WIRE);
         }
         for (int pin = 0; pin < 3; pin++) {
             sheet.write(
