@@ -14,6 +14,7 @@ import railtrim.procedure.State;
  * @param rail volts at the output, signed
  * @param railIs what that voltage is
  * @param reference volts, magnitude
+ * @param clips whether the spots are held by clips
  * @param solder whether the ends of the added part are to be soldered now
  * @param upper ohms of the resistor nearer the output, as read; {@code lower} likewise nearer ground
  */
@@ -26,6 +27,7 @@ record DividerData(
         OptionalDouble lower,
         Optional<Added> added,
         List<Spot> spots,
+        boolean clips,
         boolean solder) {
     enum RailIs {
         NOW,
@@ -56,6 +58,7 @@ record DividerData(
                 lowering == Leg.UPPER ? other : leg,
                 Added.of(state),
                 touch.spots(),
+                touch.clips(),
                 touch.solder());
     }
 

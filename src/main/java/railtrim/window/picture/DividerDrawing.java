@@ -287,14 +287,19 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
 
     private void spot(Sheet sheet, Grid grid, Spot spot) {
         Spot.Probe probe = spot.probe();
+        ProbeTag tag = new ProbeTag(words);
         switch (spot.role()) {
-            case INPUT -> ProbeTag.draw(sheet, probe, words, 30, RAIL - 34, 13, RAIL);
-            case OUTPUT, SENSE ->
-                ProbeTag.draw(sheet, probe, words, grid.column() - 10, RAIL - 34, grid.column() - 26, RAIL);
+            case INPUT -> tag.draw(sheet, probe, 30, RAIL - 34, 13, RAIL);
+            case OUTPUT, SENSE -> tag.draw(sheet, probe, grid.column() - 10, RAIL - 34, grid.column() - 26, RAIL);
             case ADJUST ->
-                ProbeTag.draw(
-                        sheet, probe, words, grid.column() - 38, grid.middle() + 24, grid.column() - 30, grid.middle());
-            case GROUND -> ProbeTag.draw(sheet, probe, words, 92, grid.ground() + 24, 76, grid.ground());
+                tag.draw(
+                        sheet,
+                        probe,
+                        grid.column() - 22 - tag.width(sheet, probe) / 2,
+                        grid.middle() + 24,
+                        grid.column() - 30,
+                        grid.middle());
+            case GROUND -> tag.draw(sheet, probe, 92, grid.ground() + 24, 76, grid.ground());
             default -> {
                 // The other pins have no place in this drawing.
             }
@@ -310,6 +315,9 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
     }
 
     private String turningWords() {
+        if (data.clips()) {
+            return words.of("picture.divider.clips");
+        }
         boolean trimmer =
                 data.added().filter(added -> added.kind() == Added.Kind.TRIMMER).isPresent();
         String key = trimmer ? "picture.divider.turn" : "picture.divider.smaller";

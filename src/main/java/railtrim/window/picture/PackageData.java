@@ -12,8 +12,9 @@ import railtrim.procedure.State;
  *
  * @param outline empty before it is chosen
  * @param roles pin 1 first, then the tab where there is one; shorter or empty where not given yet
+ * @param clips whether the spots are held by clips
  */
-record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, List<Spot> spots) {
+record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, List<Spot> spots, boolean clips) {
     PackageData {
         roles = List.copyOf(roles);
         spots = List.copyOf(spots);
@@ -24,7 +25,8 @@ record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, Lis
         return new PackageData(
                 figures.outline(),
                 figures.outline().isPresent() ? figures.pins() : List.of(),
-                Touch.of(state).spots());
+                Touch.of(state).spots(),
+                Touch.of(state).clips());
     }
 
     /** @param pin 1 for the first */

@@ -29,7 +29,14 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         whole(sheet, shape, 44, noteTop - 6);
     }
 
+    private ProbeTag tag() {
+        return new ProbeTag(words);
+    }
+
     private String note(OutlineShape shape) {
+        if (data.clips()) {
+            return words.of("picture.package.clips");
+        }
         if (data.groundElsewhere()) {
             return words.of("picture.package.ground");
         }
@@ -66,7 +73,7 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
             data.spotAtTab().ifPresent(spot -> {
                 double x = middleX + (bounds.x() + bounds.width() - 10) * scale;
                 double spotY = middleY + (bounds.y() + 8) * scale;
-                ProbeTag.draw(sheet, spot.probe(), words, Math.min(x + 52, sheet.width() - 34), y, x, spotY);
+                tag().draw(sheet, spot.probe(), Math.min(x + 52, sheet.width() - 34), y, x, spotY);
             });
         });
     }
@@ -120,7 +127,7 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         double tipMark = tipY - way * Math.min(8, pin.length() / 2);
         data.spotAt(number).ifPresent(spot -> {
             ProbeTag.ring(sheet, spot.probe(), tipX, tipMark);
-            ProbeTag.tag(sheet, spot.probe(), words, x, y + way * 20);
+            tag().tag(sheet, spot.probe(), x, y + way * 20);
         });
     }
 
@@ -133,9 +140,9 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         double y = spot.isPresent() ? tipY - 9 : tipY;
         sheet.writeWithin(said, tipX + way * 8, y, room, left ? Align.RIGHT : Align.LEFT, Type.PLAIN, ink);
         spot.ifPresent(each -> {
-            double wide = ProbeTag.width(sheet, each.probe(), words);
+            double wide = tag().width(sheet, each.probe());
             ProbeTag.ring(sheet, each.probe(), tipX - way * 8, tipY);
-            ProbeTag.tag(sheet, each.probe(), words, tipX + way * (10 + wide / 2), tipY + 10);
+            tag().tag(sheet, each.probe(), tipX + way * (10 + wide / 2), tipY + 10);
         });
     }
 

@@ -17,7 +17,7 @@ public final class Pictures {
         return new PictureView(drawing(kind, state, words));
     }
 
-    private static Drawing drawing(Step.Picture kind, State state, Words words) {
+    static Drawing drawing(Step.Picture kind, State state, Words words) {
         return switch (kind) {
             case DIVIDER -> new DividerDrawing(DividerData.of(state), words);
             case PACKAGE -> new PackageDrawing(PackageData.of(state), words);

@@ -3,24 +3,22 @@ package railtrim.window.picture;
 import railtrim.procedure.Words;
 
 /** The two probes: red is round, black is square, and each carries its word. */
-final class ProbeTag {
+record ProbeTag(Words words) {
     static final double HEIGHT = 18;
 
-    private ProbeTag() {}
-
-    static double width(Sheet sheet, Spot.Probe probe, Words words) {
-        return sheet.widthOf(word(probe, words), Type.STRONG) + 16;
+    double width(Sheet sheet, Spot.Probe probe) {
+        return sheet.widthOf(word(probe), Type.STRONG) + 16;
     }
 
-    static String word(Spot.Probe probe, Words words) {
+    String word(Spot.Probe probe) {
         return words.of(probe == Spot.Probe.RED ? "picture.probe.red" : "picture.probe.black");
     }
 
     /** A tag with its middle at {@code tagX, tagY} and a needle to {@code x, y}. */
-    static void draw(Sheet sheet, Spot.Probe probe, Words words, double tagX, double tagY, double x, double y) {
+    void draw(Sheet sheet, Spot.Probe probe, double tagX, double tagY, double x, double y) {
         needle(sheet, probe, tagX, tagY, x, y);
         ring(sheet, probe, x, y);
-        tag(sheet, probe, words, tagX, tagY);
+        tag(sheet, probe, tagX, tagY);
     }
 
     /** A thin wedge that comes to its point on the spot. */
@@ -46,9 +44,9 @@ final class ProbeTag {
         }
     }
 
-    static void tag(Sheet sheet, Spot.Probe probe, Words words, double x, double y) {
+    void tag(Sheet sheet, Spot.Probe probe, double x, double y) {
         boolean red = probe == Spot.Probe.RED;
-        double wide = width(sheet, probe, words);
+        double wide = width(sheet, probe);
         sheet.box(
                 x - wide / 2,
                 y - HEIGHT / 2,
@@ -56,6 +54,6 @@ final class ProbeTag {
                 HEIGHT,
                 red ? HEIGHT / 2 : 2,
                 red ? Ink.RED_PROBE : Ink.BLACK_PROBE);
-        sheet.write(word(probe, words), x, y, Align.CENTRE, Type.STRONG, red ? Ink.ON_RED_PROBE : Ink.ON_BLACK_PROBE);
+        sheet.write(word(probe), x, y, Align.CENTRE, Type.STRONG, red ? Ink.ON_RED_PROBE : Ink.ON_BLACK_PROBE);
     }
 }

@@ -11,10 +11,11 @@ import railtrim.procedure.State;
  * What to touch now. It follows the first reading that is still asked for, so that the probes move on in the picture as the readings come in; a step
  * that asks for no such reading says itself what is touched.
  *
+ * @param clips the spots are held by clips that were fitted with the power off
  * @param solder the added part is soldered in this step
  * @param lift one lead of the added part is off the board
  */
-record Touch(List<Spot> spots, boolean solder, boolean lift) {
+record Touch(List<Spot> spots, boolean clips, boolean solder, boolean lift) {
     static Touch of(State state) {
         State.StepState now = state.current();
         Optional<Place> place = state.figures().place();
@@ -23,10 +24,11 @@ record Touch(List<Spot> spots, boolean solder, boolean lift) {
             Optional<List<Spot>> spots = reading(field, place);
             if (spots.isPresent()) {
                 boolean lifted = field.equals("setting.trimmer") || field.equals("setting.again");
-                return new Touch(lifted ? List.of() : spots.get(), said.contains("solder"), lifted);
+                boolean clips = field.equals("ref.volts") || field.equals("clip.pair");
+                return new Touch(spots.get(), clips, said.contains("solder"), lifted);
             }
         }
-        return new Touch(said(said, place), said.contains("solder"), false);
+        return new Touch(said(said, place), said.contains("reference"), said.contains("solder"), false);
     }
 
     /** Number fields first: whoever answers a question beside them has the probes down. */

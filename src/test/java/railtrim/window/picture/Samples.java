@@ -64,6 +64,7 @@ final class Samples {
                 some(219.6),
                 Optional.ofNullable(added),
                 List.of(spots),
+                added != null && added.kind() == Added.Kind.PLANNED,
                 spots.length == 0);
     }
 
@@ -82,6 +83,7 @@ final class Samples {
                 none(),
                 Optional.empty(),
                 List.of(),
+                false,
                 false);
         all.put("divider-unknown", new DividerDrawing(nothing, WORDS));
         for (Place place : Place.values()) {
@@ -106,7 +108,9 @@ final class Samples {
     }
 
     private static void packages(Map<String, Drawing> all) {
-        all.put("package-which", new PackageDrawing(new PackageData(Optional.empty(), List.of(), List.of()), WORDS));
+        all.put(
+                "package-which",
+                new PackageDrawing(new PackageData(Optional.empty(), List.of(), List.of(), false), WORDS));
         List<PinRole> order = List.of(
                 PinRole.ADJUST,
                 PinRole.OUTPUT,
@@ -124,14 +128,15 @@ final class Samples {
             if (outline.hasTab()) {
                 roles.add(Optional.of(PinRole.OUTPUT));
             }
-            PackageData data =
-                    new PackageData(Optional.of(outline), roles, List.of(red(PinRole.OUTPUT), black(PinRole.ADJUST)));
+            PackageData data = new PackageData(
+                    Optional.of(outline), roles, List.of(red(PinRole.OUTPUT), black(PinRole.ADJUST)), true);
             all.put("package-" + outline.id(), new PackageDrawing(data, WORDS));
         }
         all.put(
                 "package-roles-missing",
                 new PackageDrawing(
-                        new PackageData(Optional.of(Outline.TO_220), List.of(Optional.empty()), List.of()), WORDS));
+                        new PackageData(Optional.of(Outline.TO_220), List.of(Optional.empty()), List.of(), false),
+                        WORDS));
         all.put(
                 "package-tab-probe",
                 new PackageDrawing(
@@ -142,7 +147,8 @@ final class Samples {
                                         Optional.of(PinRole.NOT_CONNECTED),
                                         Optional.of(PinRole.INPUT),
                                         Optional.of(PinRole.OUTPUT)),
-                                List.of(red(PinRole.OUTPUT), black(PinRole.INPUT))),
+                                List.of(red(PinRole.OUTPUT), black(PinRole.GROUND)),
+                                false),
                         WORDS));
     }
 

@@ -96,7 +96,7 @@ final class Screen {
         });
     }
 
-    private static void save(String name, PictureView view, double times) {
+    static void save(String name, PictureView view, double times) {
         SnapshotParameters how = new SnapshotParameters();
         how.setTransform(Transform.scale(times, times));
         WritableImage image = view.getScene().getRoot().snapshot(how, null);
