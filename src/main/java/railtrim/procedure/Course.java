@@ -15,12 +15,13 @@ public final class Course {
 
     private final Procedure procedure;
     private final Log log;
+    private final Recall recall = new Recall();
     private State state;
 
     public Course(Procedure procedure, Log log) {
         this.procedure = procedure;
         this.log = log;
-        this.state = procedure.state(log.job());
+        this.state = procedure.state(log.job(), recall);
     }
 
     public Procedure procedure() {
@@ -301,7 +302,7 @@ public final class Course {
     }
 
     private void refresh() {
-        state = procedure.state(log.job());
+        state = procedure.state(log.job(), recall);
     }
 
     private static Verdict refuse(String key, String... values) {

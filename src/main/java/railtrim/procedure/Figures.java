@@ -41,13 +41,15 @@ public final class Figures {
 
     private final Job job;
     private final RegulatorFamilies families;
+    private final Recall recall;
     private final Map<String, Entry> live = new HashMap<>();
     private final Map<String, Object> computed = new HashMap<>();
     private State.Power power = State.Power.OFF;
 
-    Figures(Job job, RegulatorFamilies families) {
+    Figures(Job job, RegulatorFamilies families, Recall recall) {
         this.job = job;
         this.families = families;
+        this.recall = recall;
     }
 
     /** Takes in the facts of one more step that count; what was computed before may change by them. */
@@ -287,17 +289,20 @@ public final class Figures {
             if (stock <= reference) {
                 return Optional.empty();
             }
-            return Optional.of(InCircuit.check(
-                    place().get(),
-                    reference,
-                    1.8 * voltUncertainty(reference),
-                    bias(),
-                    stock,
-                    voltUncertainty(stock),
-                    leg,
-                    ohmUncertainty(leg),
-                    other,
-                    ohmUncertainty(other)));
+            double referenceHalfWidth = 1.8 * voltUncertainty(reference);
+            return recall.once(
+                    List.of("agreement", place().get(), reference, bias(), stock, leg, other, meter()),
+                    () -> Optional.of(InCircuit.check(
+                            place().get(),
+                            reference,
+                            referenceHalfWidth,
+                            bias(),
+                            stock,
+                            voltUncertainty(stock),
+                            leg,
+                            ohmUncertainty(leg),
+                            other,
+                            ohmUncertainty(other))));
         });
     }
 
@@ -413,7 +418,9 @@ public final class Figures {
         return memo(
                 "trimmers",
                 () -> worstCircuit()
-                        .flatMap(circuit -> trimmerWish().map(wish -> Trimmers.rank(circuit, wish)))
+                        .flatMap(circuit -> trimmerWish()
+                        .map(wish -> recall.once(
+                                List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish))))
                         .orElse(List.of()));
     }
 
@@ -528,18 +535,18 @@ public final class Figures {
     }
 
     public Optional<MarginBudget> budget() {
-        return memo(
-                "budget",
-                () -> failVoltage()
-                        .flatMap(fail -> attempt(() -> MarginBudget.of(new MarginBudget.Given(
-                                fail,
-                                stock().orElseThrow(),
-                                stepVolts(),
-                                voltUncertainty(fail.fail()),
-                                trials().stream().anyMatch(Trial::cold),
-                                false,
-                                CONFIDENCE,
-                                COVERAGE)))));
+        return memo("budget", () -> failVoltage().flatMap(fail -> {
+            MarginBudget.Given given = new MarginBudget.Given(
+                    fail,
+                    stock().orElseThrow(),
+                    stepVolts(),
+                    voltUncertainty(fail.fail()),
+                    trials().stream().anyMatch(Trial::cold),
+                    false,
+                    CONFIDENCE,
+                    COVERAGE);
+            return recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)));
+        }));
     }
 
     /** The voltage chosen after the margin. */
@@ -584,9 +591,12 @@ public final class Figures {
                     resistorFloor().getAsDouble());
             Resistors.Wish wish =
                     new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get());
-            return attempt(() -> Resistors.choose(
-                            circuit().get(), legUncertainty(circuit().get()), wish, series.get()))
-                    .orElse(List.of());
+            Circuit circuit = circuit().get();
+            double doubt = legUncertainty(circuit);
+            return recall.once(
+                    List.of("resistors", circuit, doubt, wish, series.get()),
+                    () -> attempt(() -> Resistors.choose(circuit, doubt, wish, series.get()))
+                            .orElse(List.of()));
         });
     }
 

@@ -49,6 +49,11 @@ public final class Procedure {
     }
 
     public State state(Job job) {
-        return Standing.of(steps, families, job);
+        return state(job, new Recall());
+    }
+
+    /** The same, with sums worked out for an earlier state of the job recalled. */
+    State state(Job job, Recall recall) {
+        return Standing.of(steps, families, recall, job);
     }
 }

@@ -26,6 +26,7 @@ import railtrim.quantity.Message;
 final class Standing {
     private final List<Step> steps;
     private final RegulatorFamilies families;
+    private final Recall recall;
     private final Job job;
     private final Map<String, List<Entry>> byStep;
     private final Map<String, Long> reopened = new HashMap<>();
@@ -34,16 +35,17 @@ final class Standing {
     private long lastOff;
     private Optional<Card> card = Optional.empty();
 
-    private Standing(List<Step> steps, RegulatorFamilies families, Job job) {
+    private Standing(List<Step> steps, RegulatorFamilies families, Recall recall, Job job) {
         this.steps = steps;
         this.families = families;
+        this.recall = recall;
         this.job = job;
         this.byStep = job.entries().stream()
                 .collect(Collectors.groupingBy(entry -> entry.fact().step()));
     }
 
-    static State of(List<Step> steps, RegulatorFamilies families, Job job) {
-        Standing standing = new Standing(steps, families, job);
+    static State of(List<Step> steps, RegulatorFamilies families, Recall recall, Job job) {
+        Standing standing = new Standing(steps, families, recall, job);
         standing.readEvents();
         return standing.state();
     }
@@ -154,7 +156,7 @@ final class Standing {
 
     /** One look at all steps in order. */
     private final class Pass {
-        private final Figures figures = new Figures(job, families);
+        private final Figures figures = new Figures(job, families, recall);
         private final Map<String, Long> freshest = new HashMap<>();
         private final List<Look> looks = new ArrayList<>();
 

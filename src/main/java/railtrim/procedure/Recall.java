@@ -1,0 +1,34 @@
+package railtrim.procedure;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/**
+ * Results of the few long sums, kept by their inputs, so that a job of hundreds of facts does not work the same sum out again after each.
+ * A sum is a function of its inputs, so what is recalled is what would be worked out. For one thread.
+ */
+final class Recall {
+    private static final int MOST = 64;
+
+    private final Map<List<Object>, Object> known = new LinkedHashMap<>(MOST, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Object>, Object> eldest) {
+            return size() > MOST;
+        }
+    };
+
+    /** @param inputs the sum's name and everything it depends on, each with a true {@code equals} */
+    @SuppressWarnings("unchecked")
+    <T> T once(List<Object> inputs, Supplier<T> sum) {
+        Object value = known.get(inputs);
+        if (value == null) {
+            value = sum.get();
+            known.put(inputs, value);
+        }
+        return (T) value;
+    }
+}
