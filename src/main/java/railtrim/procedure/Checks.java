@@ -294,6 +294,24 @@ final class Checks {
                 Display.ohms(figures.readLeg().orElseThrow())));
     }
 
+    /** The rail did not come down as far as asked: either the trimmer was not turned far enough, or it is at its end. */
+    static boolean perhapsAtTheEnd(Figures figures) {
+        if (figures.chose("down.end", "at-end")) {
+            return true;
+        }
+        OptionalDouble read = figures.magnitude("down.volts");
+        return read.isPresent()
+                && Ranges.down(figures)
+                        .filter(expected -> read.getAsDouble() > Math.max(Math.abs(expected.low()), Math.abs(expected.high())))
+                        .isPresent();
+    }
+
+    static List<Finding> downSet(Figures figures) {
+        return figures.chose("down.end", "not-yet") && perhapsAtTheEnd(figures)
+                ? List.of(blocks("verdict.turn-further", ""))
+                : List.of();
+    }
+
     static List<Finding> seenWell(Figures figures, String field) {
         return figures.choice(field).filter(Descent.FAULTS::contains).isPresent()
                 ? List.of(blocks("verdict.fault-after-margin", "budget"))
@@ -311,14 +329,20 @@ final class Checks {
                 Display.volts(budget.get().fail()),
                 Display.volts(budget.get().sum()),
                 Display.volts(budget.get().recommended())));
-        if (!budget.get().worthDoing()) {
-            findings.add(warns("verdict.not-worth-doing"));
+        if (!budget.get().worthDoing() || outOfReach(figures, budget.get())) {
+            String backTo = figures.descent().faulted() ? "fault.next" : "aim";
+            findings.add(new Finding(Kind.STOPS, Message.of("stop.not-worth-doing"), backTo));
         }
         boolean above = figures.target().orElse(0) > figures.stock().orElse(Double.POSITIVE_INFINITY);
         if (above) {
             findings.add(blocks("verdict.target-above-stock", ""));
         }
         return findings;
+    }
+
+    /** The trimmer at its maximum already lies below what the budget allows. */
+    private static boolean outOfReach(Figures figures, MarginBudget budget) {
+        return budget.recommended() > figures.start().orElse(Double.POSITIVE_INFINITY);
     }
 
     static boolean belowBudget(Figures figures) {

@@ -256,7 +256,8 @@ public final class Course {
                 || found.get().entries().isEmpty() && found.get().status() != State.Status.SKIPPED) {
             return refuse("verdict.not-now");
         }
-        if (found.get().step().phase() == Phase.STEP_DOWN || found.get().step().phase() == Phase.FAULT) {
+        boolean wayDown = found.get().step().phase() == Phase.STEP_DOWN || step.equals("fault.note");
+        if (wayDown) {
             return refuse("verdict.way-down-again");
         }
         return write(new Fact.Reopened(step, reason.strip()));

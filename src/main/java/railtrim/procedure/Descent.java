@@ -21,6 +21,7 @@ final class Descent {
     private boolean cold;
     private boolean ended;
     private boolean faulted;
+    private boolean endOfTravel;
     private int rounds;
     private double pending = Double.NaN;
     private double position = Double.NaN;
@@ -72,6 +73,13 @@ final class Descent {
         switch (choice.field()) {
             case "first.seen" -> atStart(fault, sequence);
             case "down.seen" -> held(choice.option(), fault, sequence);
+            case "down.end" -> {
+                if (choice.option().equals("at-end") && !ended) {
+                    pending = Double.NaN;
+                    endOfTravel = true;
+                    end(true, false, sequence);
+                }
+            }
             case "soak.seen", "cold.seen", "fit.seen" -> {
                 if (fault && !Double.isNaN(lastRead)) {
                     trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load()));
@@ -83,6 +91,7 @@ final class Descent {
                     run++;
                     cold = choice.option().equals("cold");
                     ended = false;
+                    endOfTravel = false;
                     rounds = 0;
                     position = Double.NaN;
                     aimedFrom = Double.NaN;
@@ -155,6 +164,11 @@ final class Descent {
 
     boolean faulted() {
         return ended && faulted;
+    }
+
+    /** The trimmer could go no lower. */
+    boolean endOfTravel() {
+        return endOfTravel;
     }
 
     /** Voltages held on the present way down. */

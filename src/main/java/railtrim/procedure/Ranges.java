@@ -196,6 +196,9 @@ final class Ranges {
     }
 
     static Optional<Expected> down(Figures figures) {
+        if (figures.descent().endOfTravel()) {
+            return Optional.empty();
+        }
         OptionalDouble target = figures.descent().target();
         OptionalDouble floor = figures.floor();
         if (target.isEmpty() || floor.isEmpty()) {

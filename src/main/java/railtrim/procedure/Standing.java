@@ -189,7 +189,7 @@ final class Standing {
             List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             List<Finding> findings = new ArrayList<>(outside(step, counting));
-            findings.addAll(counting.isEmpty() ? List.of() : step.checks().apply(figures));
+            findings.addAll(counting.isEmpty() && current() >= 0 ? List.of() : step.checks().apply(figures));
             boolean before =
                     all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
             return new Look(step, true, skipped, before, open, missing, findings, counting);
@@ -247,7 +247,7 @@ final class Standing {
             return findings;
         }
 
-        /** Index of the first step that is not done, −1 when all are. */
+        /** Index of the first step looked at that is not done, −1 when all are. */
         int current() {
             for (int i = 0; i < looks.size(); i++) {
                 if (!looks.get(i).done() && !offAlready(i)) {

@@ -362,10 +362,15 @@ final class Steps {
                 .needed(anyRound)
                 .cautions("low-voltage-data")
                 .volts("down.volts", Ranges::down)
+                .choice(
+                        "down.end",
+                        figures -> Choices.plain("down.end", "not-yet", "at-end"),
+                        Checks::perhapsAtTheEnd)
+                .checks(Checks::downSet)
                 .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.STEP_DOWN, "down.watch", PowerNeed.ON)
-                .needed(anyRound)
+                .needed(anyRound.and(figures -> !figures.descent().endOfTravel()))
                 .restsOn("down.set")
                 .choice("down.seen", figures -> Choices.seen("enough"))
                 .dwell(SETTLE)
