@@ -38,6 +38,7 @@ final class TrimmerSkills {
         skills.put("smooth.total", asked -> inPlace(asked, piece, 1));
 
         skills.put("down.volts", asked -> turnDown(asked, piece, asked.figures().nextTarget()));
+        skills.put("down.end", asked -> atTheEnd(asked, piece));
         skills.put("set.volts", asked -> turnDown(asked, piece, asked.figures().target()));
         skills.put(
                 "fault.text",
@@ -138,6 +139,10 @@ final class TrimmerSkills {
             }
             return asked.typed(piece.rail());
         });
+    }
+
+    private static Answer atTheEnd(Skill.Asked asked, Workpiece piece) {
+        return withTrimmer(asked, piece, part -> asked.picked(part.trimmer().travel() <= 0 ? "at-end" : "not-yet"));
     }
 
     private static double magnitude(Workpiece piece) {

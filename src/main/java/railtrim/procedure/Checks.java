@@ -302,7 +302,8 @@ final class Checks {
         OptionalDouble read = figures.magnitude("down.volts");
         return read.isPresent()
                 && Ranges.down(figures)
-                        .filter(expected -> read.getAsDouble() > Math.max(Math.abs(expected.low()), Math.abs(expected.high())))
+                        .filter(expected ->
+                                read.getAsDouble() > Math.max(Math.abs(expected.low()), Math.abs(expected.high())))
                         .isPresent();
     }
 

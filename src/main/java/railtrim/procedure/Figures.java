@@ -419,8 +419,8 @@ public final class Figures {
                 "trimmers",
                 () -> worstCircuit()
                         .flatMap(circuit -> trimmerWish()
-                        .map(wish -> recall.once(
-                                List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish))))
+                                .map(wish -> recall.once(
+                                        List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish))))
                         .orElse(List.of()));
     }
 
@@ -535,18 +535,20 @@ public final class Figures {
     }
 
     public Optional<MarginBudget> budget() {
-        return memo("budget", () -> failVoltage().flatMap(fail -> {
-            MarginBudget.Given given = new MarginBudget.Given(
-                    fail,
-                    stock().orElseThrow(),
-                    stepVolts(),
-                    voltUncertainty(fail.fail()),
-                    trials().stream().anyMatch(Trial::cold),
-                    false,
-                    CONFIDENCE,
-                    COVERAGE);
-            return recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)));
-        }));
+        return memo(
+                "budget",
+                () -> failVoltage().flatMap(fail -> {
+                    MarginBudget.Given given = new MarginBudget.Given(
+                            fail,
+                            stock().orElseThrow(),
+                            stepVolts(),
+                            voltUncertainty(fail.fail()),
+                            trials().stream().anyMatch(Trial::cold),
+                            false,
+                            CONFIDENCE,
+                            COVERAGE);
+                    return recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)));
+                }));
     }
 
     /** The voltage chosen after the margin. */

@@ -189,7 +189,10 @@ final class Standing {
             List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             List<Finding> findings = new ArrayList<>(outside(step, counting));
-            findings.addAll(counting.isEmpty() && current() >= 0 ? List.of() : step.checks().apply(figures));
+            findings.addAll(
+                    counting.isEmpty() && current() >= 0
+                            ? List.of()
+                            : step.checks().apply(figures));
             boolean before =
                     all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
             return new Look(step, true, skipped, before, open, missing, findings, counting);

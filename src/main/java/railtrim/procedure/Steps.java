@@ -362,10 +362,7 @@ final class Steps {
                 .needed(anyRound)
                 .cautions("low-voltage-data")
                 .volts("down.volts", Ranges::down)
-                .choice(
-                        "down.end",
-                        figures -> Choices.plain("down.end", "not-yet", "at-end"),
-                        Checks::perhapsAtTheEnd)
+                .choice("down.end", figures -> Choices.plain("down.end", "not-yet", "at-end"), Checks::perhapsAtTheEnd)
                 .checks(Checks::downSet)
                 .picture(Picture.LADDER)
                 .done());
