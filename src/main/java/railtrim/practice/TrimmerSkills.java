@@ -37,6 +37,8 @@ final class TrimmerSkills {
         skills.put("smooth.feel", asked -> asked.picked("falls-smoothly"));
         skills.put("smooth.total", asked -> inPlace(asked, piece, 1));
 
+        skills.put("down.max", asked -> inPlace(asked, piece, 1));
+        skills.put("set.max", asked -> inPlace(asked, piece, 1));
         skills.put("down.volts", asked -> turnDown(asked, piece, asked.figures().nextTarget()));
         skills.put("down.end", asked -> atTheEnd(asked, piece));
         skills.put("set.volts", asked -> turnDown(asked, piece, asked.figures().target()));

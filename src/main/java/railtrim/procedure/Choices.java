@@ -95,8 +95,10 @@ final class Choices {
     }
 
     static List<Option> resistors(Figures figures) {
-        return figures.resistors().stream()
-                .limit(RESISTORS_SHOWN)
+        List<Resistors.Candidate> all = figures.resistors();
+        return all.stream()
+                .filter(candidate -> all.indexOf(candidate) < RESISTORS_SHOWN
+                        || candidate.arrangement() == Resistors.Arrangement.SINGLE)
                 .map(candidate -> new Option(
                         resistorId(candidate),
                         Message.of(

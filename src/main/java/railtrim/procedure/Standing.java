@@ -77,9 +77,9 @@ final class Standing {
                             resumed.gapSeconds(), note.isBlank() ? Optional.empty() : Optional.of(note)));
                 }
             } else if (fact instanceof Fact.Reading reading) {
-                if (reading.field().equals("safe.rail") && dead(reading) && makingSafe()) {
+                if (reading.field().equals("safe.rail") && dead(reading)) {
                     provenOff(entry.sequence());
-                    card = Optional.empty();
+                    card = makingSafe() ? Optional.empty() : card;
                 } else if (reading.field().equals("resume.rail") && dead(reading)) {
                     provenOff(entry.sequence());
                     railProven = true;
@@ -142,16 +142,23 @@ final class Standing {
         Pass pass = new Pass();
         int current = pass.current();
         if (current >= 0 && steps.get(current).power() == PowerNeed.ON && power != Power.ON) {
-            for (int i = current; i >= 0; i--) {
-                if (steps.get(i).power() == PowerNeed.TO_ON) {
-                    expired.merge(steps.get(i).id(), lastOff, Math::max);
-                    break;
-                }
-            }
+            powerUpAgain(current);
             pass = new Pass();
             current = pass.current();
         }
         return pass.state(current);
+    }
+
+    /** A powered step with the board off: switching on comes again, and before it the proof that the trimmer is back at its maximum. */
+    private void powerUpAgain(int current) {
+        int on = current;
+        while (on > 0 && steps.get(on).power() != PowerNeed.TO_ON) {
+            on--;
+        }
+        expired.merge(steps.get(on).id(), lastOff, Math::max);
+        if (on > 0 && steps.get(on - 1).id().endsWith(".back")) {
+            expired.merge(steps.get(on - 1).id(), lastOff, Math::max);
+        }
     }
 
     /** One look at all steps in order. */
@@ -207,7 +214,7 @@ final class Standing {
 
         private long loop(Step step) {
             return switch (step.id()) {
-                case "down.on" -> lastOff;
+                case "down.back", "down.on" -> lastOff;
                 case "down.set", "down.watch" -> figures.descent().roundBase();
                 case "down.off", "fault.note", "fault.next" -> figures.descent().terminal();
                 case "budget" -> figures.descent().lateFault();

@@ -351,6 +351,13 @@ final class Steps {
 
     private static void stepDown(List<Step> steps) {
         Predicate<Figures> goingDown = figures -> !figures.descent().ended();
+        Predicate<Figures> fromOff = goingDown.and(figures -> figures.power() != State.Power.ON);
+        steps.add(step(Phase.STEP_DOWN, "down.back", PowerNeed.OFF)
+                .hold()
+                .needed(fromOff)
+                .ohms("down.max", figures -> Ranges.total(figures, "trimmer.max"))
+                .picture(Picture.DIVIDER, "leg")
+                .done());
         steps.add(step(Phase.STEP_DOWN, "down.on", PowerNeed.TO_ON)
                 .needed(goingDown.and(figures -> figures.power() != State.Power.ON
                         || figures.entry("down.on.switch").isPresent()))
@@ -385,8 +392,7 @@ final class Steps {
         steps.add(step(Phase.FAULT, "fault.note", PowerNeed.OFF)
                 .needed(faulted)
                 .text("fault.text", true)
-                .ohms("fault.max", figures -> Ranges.total(figures, "trimmer.max"))
-                .picture(Picture.DIVIDER, "leg")
+                .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.FAULT, "fault.next", PowerNeed.OFF)
                 .needed(faulted)
@@ -404,8 +410,14 @@ final class Steps {
                 .checks(Checks::budget)
                 .picture(Picture.BUDGET)
                 .done());
-        steps.add(step(Phase.BACK_OFF, "set.on", PowerNeed.TO_ON)
+        steps.add(step(Phase.BACK_OFF, "set.back", PowerNeed.OFF)
+                .hold()
                 .restsOn("budget", "smooth")
+                .ohms("set.max", figures -> Ranges.total(figures, "trimmer.max"))
+                .picture(Picture.DIVIDER, "leg")
+                .done());
+        steps.add(step(Phase.BACK_OFF, "set.on", PowerNeed.TO_ON)
+                .restsOn("set.back")
                 .voltsOrSafe("set.start", Ranges::asStart)
                 .picture(Picture.LADDER)
                 .done());
