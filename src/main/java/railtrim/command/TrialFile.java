@@ -10,6 +10,7 @@ import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
 import railtrim.quantity.QuantityReader;
@@ -41,6 +42,7 @@ final class TrialFile {
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .setIgnoreHeaderCase(true)
+                .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW)
                 .setIgnoreEmptyLines(true)
                 .setTrim(true)
                 .get();

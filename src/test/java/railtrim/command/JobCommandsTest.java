@@ -1,0 +1,153 @@
+package railtrim.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobCommandsTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theWizardKeepsAJobAndGoesOnWithIt() {
+        String job = folder.resolve("synth.railtrim").toString();
+        Ran first = Ran.reading("mains\nclosed\nblue synth\n", "text", job);
+        assertEquals(0, first.exit(), first.err());
+        Ran second = Ran.reading("adapter\n12V\n", "text", job);
+        assertFalse(second.out().contains("“mains”"), "what was acknowledged is kept");
+        Ran check = Ran.of("check", job, "--json");
+        assertEquals(0, check.exit(), check.err());
+        // two cautions, a name, a supply, a voltage
+        assertEquals(5, check.number("facts"));
+        assertFalse(check.json().get("complete").getAsBoolean());
+        assertTrue(check.json().get("problems").getAsJsonArray().isEmpty());
+        assertEquals("synth", check.json().get("name").getAsString());
+    }
+
+    @Test
+    void aDamagedJobIsAProblemAndIsNotTouched() throws IOException {
+        Path job = folder.resolve("synth.railtrim");
+        Ran.reading("mains\nclosed\nblue synth\nadapter\n12V\n", "text", job.toString());
+        String spoiled = Files.readString(job).replace("blue synth", "blue sinth");
+        Files.writeString(job, spoiled);
+        Ran check = Ran.of("check", job.toString(), "--json");
+        assertEquals(1, check.exit());
+        assertTrue(check.json().get("problems").getAsJsonArray().size() > 0);
+        Ran people = Ran.of("check", job.toString());
+        assertFalse(people.out().contains("command.") || people.out().contains("job."), people.out());
+        Ran text = Ran.reading("help\n", "text", job.toString());
+        assertEquals(2, text.exit());
+        assertEquals(spoiled, Files.readString(job));
+    }
+
+    @Test
+    void theWizardSaysWhereAJobCannotBeKept() {
+        Ran ran =
+                Ran.reading("", "text", folder.resolve("nowhere/synth.railtrim").toString());
+        assertEquals(2, ran.exit());
+        assertEquals(1, ran.err().lines().count(), ran.err());
+    }
+
+    @Test
+    void aFileThatIsNoJobIsBadInput() throws IOException {
+        Path other = folder.resolve("other.railtrim");
+        Files.write(other, "hello\n".getBytes(StandardCharsets.UTF_8));
+        assertEquals(2, Ran.of("check", other.toString()).exit());
+        Files.write(other, new byte[0]);
+        assertEquals(2, Ran.of("check", other.toString()).exit());
+    }
+
+    @Test
+    void aRehearsalRepeatsWithItsSeed() {
+        String[] line = {"rehearse", "demo-data/boards/sound-board.json", "--seed", "7", "--json"};
+        Ran one = Ran.of(line);
+        Ran again = Ran.of(line);
+        assertEquals(one.out(), again.out());
+        assertEquals(1, one.number("boards"));
+        assertEquals(0, one.number("aboveStock"));
+        assertEquals(0, one.number("belowFail"));
+        assertEquals(one.number("finished") == 1 ? 0 : 1, one.exit());
+    }
+
+    @Test
+    void aBoardThatCannotBeDoneIsStoppedWithItsReason() {
+        Ran ran = Ran.of("rehearse", "demo-data/boards/playout-module.json", "--json");
+        assertEquals(1, ran.exit());
+        assertEquals(1, ran.number("stopped"));
+        assertTrue(ran.json()
+                        .getAsJsonArray("outcomes")
+                        .get(0)
+                        .getAsJsonObject()
+                        .get("reason")
+                        .getAsString()
+                        .length()
+                > 20);
+    }
+
+    @Test
+    void manyRehearsalsGiveOutcomeFigures() {
+        Ran ran = Ran.of("rehearse", "demo-data/boards/playout-module.json", "--boards", "3", "--json");
+        assertEquals(3, ran.number("boards"));
+        assertEquals(3, ran.number("stopped"));
+        assertEquals(0, ran.number("finished"));
+        assertEquals(0, ran.exit());
+    }
+
+    @Test
+    void theMarginIsCountedFromTheRunsInAList() throws IOException {
+        Path runs = folder.resolve("runs.csv");
+        Files.writeString(runs, """
+                run,volts,fault,cold,load
+                1,3.00V,no,no,pattern
+                1,2.95V,no,no,pattern
+                1,2.90V,yes,no,pattern
+                2,2.95V,no,yes,pattern
+                2,2.90V,no,yes,pattern
+                2,2.85V,yes,yes,pattern
+                """);
+        Ran ran = Ran.of("margin", runs.toString(), "--stock", "3.3V", "--json");
+        assertEquals(0, ran.exit(), ran.err());
+        // the highest voltage with a fault, and two runs that ended in one
+        assertEquals(2.90, ran.number("fail"), 1e-9);
+        assertEquals(2, ran.number("runs"));
+        // middles 2.925 and 2.875 V, each known to 50 mV: √(2·25²/1 + 2·50²/12/2) mV
+        assertEquals(Math.sqrt(2 * 25.0 * 25 + 50.0 * 50 / 12) / 1000, ran.number("spread"), 1e-9);
+        double sum = ran.json().getAsJsonArray("budget").asList().stream()
+                .mapToDouble(line -> line.getAsJsonObject().get("volts").getAsDouble())
+                .sum();
+        double recommended = ran.number("recommended");
+        assertTrue(recommended >= 2.90 + sum - 1e-9 && recommended < 2.90 + sum + 0.005, ran.out());
+    }
+
+    @Test
+    void aListOfRunsWithASlipIsRefusedWithItsLine() throws IOException {
+        String head = "run,volts,fault\n";
+        refusedList("", "columns");
+        refusedList("volts,fault\n3V,no\n", "columns");
+        refusedList(head, "no run");
+        refusedList(head + "1,3.00,no\n", "Line 2");
+        refusedList(head + "1,3.00V,no\n1,2.9R,yes\n", "Line 3");
+        refusedList(head + "1,3.00V,maybe\n", "Line 2");
+        refusedList(head + "one,3.00V,no\n", "Line 2");
+        refusedList(head + "1,3.00V\n", "Line 2");
+        refusedList(head + "1,300V,no\n", "Line 2");
+        refusedList("run,run,volts,fault\n1,1,3V,no\n", "right file");
+    }
+
+    private void refusedList(String csv, String says) throws IOException {
+        Path runs = folder.resolve("runs.csv");
+        Files.writeString(runs, csv);
+        Ran ran = Ran.of("margin", runs.toString(), "--json");
+        assertEquals(2, ran.exit(), csv);
+        assertEquals("", ran.out());
+        assertEquals(1, ran.err().lines().count(), ran.err());
+        assertTrue(ran.err().contains(says), ran.err());
+    }
+}
