@@ -111,6 +111,7 @@ public final class CommandLineStart {
                 new MeterAccuracy(words),
                 new Rehearse(words),
                 new Check(words),
+                new Report(words),
                 new TextCommand(terminal, words));
     }
 

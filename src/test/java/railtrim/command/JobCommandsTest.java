@@ -48,6 +48,31 @@ class JobCommandsTest {
     }
 
     @Test
+    void anUnfinishedJobIsReportedAsNotComplete() throws IOException {
+        String job = folder.resolve("synth.railtrim").toString();
+        Ran.reading("mains\nclosed\nblue synth\nadapter\n12V\n", "text", job);
+        Path out = folder.resolve("new folder");
+        Ran report = Ran.of("report", job, "--out", out.toString(), "--format", "md,html", "--json");
+        assertEquals(0, report.exit(), report.err());
+        assertEquals(2, report.json().getAsJsonArray("files").size());
+        assertFalse(report.json().get("complete").getAsBoolean());
+        for (var file : report.json().getAsJsonArray("files")) {
+            String text = Files.readString(Path.of(file.getAsString()));
+            assertTrue(text.contains("NOT COMPLETE") && text.contains("blue synth"), file.getAsString());
+        }
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsBadInput() throws IOException {
+        String job = folder.resolve("synth.railtrim").toString();
+        Ran.reading("mains\n", "text", job);
+        Path file = Files.createFile(folder.resolve("file"));
+        Ran report = Ran.of("report", job, "--out", file.resolve("below").toString());
+        assertEquals(2, report.exit());
+        assertEquals(1, report.err().lines().count(), report.err());
+    }
+
+    @Test
     void theWizardSaysWhereAJobCannotBeKept() {
         Ran ran =
                 Ran.reading("", "text", folder.resolve("nowhere/synth.railtrim").toString());

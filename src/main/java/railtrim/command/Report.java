@@ -1,0 +1,80 @@
+package railtrim.command;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import railtrim.job.JobCheck;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
+import railtrim.procedure.Words;
+import railtrim.quantity.Message;
+import railtrim.report.Format;
+import railtrim.report.ReportWriter;
+
+/** {@code report}: writes the checklist of a job into a folder. */
+@Command(name = "report", description = "${bundle:command.report.about}")
+final class Report implements Asked {
+    private final Words words;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:command.option.job}")
+    private String job;
+
+    @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "${bundle:command.option.out}")
+    private String out;
+
+    @Option(names = "--format", paramLabel = "html,md,csv", description = "${bundle:command.option.format}")
+    private String format;
+
+    Report(Words words) {
+        this.words = words;
+    }
+
+    @Override
+    public Answer answer() {
+        Set<Format> formats = format == null ? EnumSet.of(Format.HTML) : formats(format);
+        Path folder = TextFile.path("--out", out);
+        JobCheck found = JobCheck.of(TextFile.path("JOB", job));
+        Procedure procedure = Procedure.builtIn();
+        State state = procedure.state(found.job());
+        List<String> files = ReportWriter.write(state, procedure, words, folder, formats).stream()
+                .map(Path::toString)
+                .toList();
+        List<String> problems = found.problems().stream().map(words::of).toList();
+        Json json = Json.object()
+                .put("files", files)
+                .put("complete", state.complete())
+                .put("problems", problems);
+        Sheet sheet = new Sheet();
+        files.forEach(sheet::say);
+        if (!state.complete()) {
+            sheet.say(words.of("command.report.not-complete"));
+        }
+        problems.forEach(sheet::say);
+        return Answer.done(json.map(), sheet);
+    }
+
+    private static Set<Format> formats(String typed) {
+        Set<Format> formats = EnumSet.noneOf(Format.class);
+        for (String name : typed.split(",", -1)) {
+            formats.add(Arrays.stream(Format.values())
+                    .filter(known -> known.id().equals(name.strip().toLowerCase(Locale.ROOT)))
+                    .findFirst()
+                    .orElseThrow(() -> new BadOption(
+                            "--format",
+                            Message.of(
+                                    "command.wrong.format",
+                                    Typed.shown(name),
+                                    Arrays.stream(Format.values())
+                                            .map(Format::id)
+                                            .collect(Collectors.joining(", "))))));
+        }
+        return formats;
+    }
+}
