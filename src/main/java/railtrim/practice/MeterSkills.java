@@ -51,7 +51,7 @@ final class MeterSkills {
         for (String step : new String[] {"first", "soak", "cold", "fit"}) {
             skills.put(step + ".seen", asked -> look(asked, piece));
         }
-        skills.put("down.seen", asked -> look(asked, piece));
+        skills.put("down.seen", asked -> lookOnTheWayDown(asked, piece));
         for (String field : new String[] {"first.loaded", "soak.volts", "cold.volts", "fit.loaded"}) {
             skills.put(field, asked -> underLoad(asked, piece));
         }
@@ -76,6 +76,15 @@ final class MeterSkills {
     /** Runs the load for as long as the step asks, and a little longer. */
     private static Answer look(Skill.Asked asked, Workpiece piece) {
         return asked.picked(load(asked, piece).id());
+    }
+
+    /** With the trimmer at its end there is no lower to go. */
+    private static Answer lookOnTheWayDown(Skill.Asked asked, Workpiece piece) {
+        Seen seen = load(asked, piece);
+        boolean atEnd = piece.trimmer
+                .filter(part -> part.trimmer().travel() <= part.trimmer().finest())
+                .isPresent();
+        return asked.picked(seen == Seen.WELL && atEnd ? "enough" : seen.id());
     }
 
     /** Reads the rail under load; a fault is told before anything is read. */
