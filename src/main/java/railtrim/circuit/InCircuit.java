@@ -112,7 +112,6 @@ public final class InCircuit {
      * @throws railtrim.quantity.BadInput for a reading that is not above 0 Ω, or a stock voltage not above the reference
      */
     public static Agreement check(
-            Place place,
             double reference,
             double referenceHalfWidth,
             double bias,

@@ -291,9 +291,8 @@ public final class Figures {
             }
             double referenceHalfWidth = 1.8 * voltUncertainty(reference);
             return recall.once(
-                    List.of("agreement", place().get(), reference, bias(), stock, leg, other, meter()),
+                    List.of("agreement", reference, bias(), stock, leg, other, meter()),
                     () -> Optional.of(InCircuit.check(
-                            place().get(),
                             reference,
                             referenceHalfWidth,
                             bias(),
@@ -307,9 +306,7 @@ public final class Figures {
     }
 
     double bias() {
-        return family().map(RegulatorFamily::bias)
-                .filter(bias -> !Double.isNaN(bias))
-                .orElse(0.0);
+        return family().map(RegulatorFamily::biasOrZero).orElse(0.0);
     }
 
     // ---- the law

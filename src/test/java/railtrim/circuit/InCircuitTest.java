@@ -158,7 +158,7 @@ class InCircuitTest {
     @Test
     void atTwiceTheReferenceTheLoadCannotBeTold() {
         // Both legs alike: they read alike with every load, between half of the true leg and all of it.
-        Agreement agreement = InCircuit.check(Place.FB_GND, 0.6, 0, 0, 1.2, 0.002, 7500, 30, 7500, 30);
+        Agreement agreement = InCircuit.check(0.6, 0, 0, 1.2, 0.002, 7500, 30, 7500, 30);
         assertTrue(agreement.agrees() && agreement.swappedFits());
         assertEquals(7500, agreement.legLow(), 100);
         assertEquals(15_000, agreement.legHigh(), 200);
@@ -172,8 +172,8 @@ class InCircuitTest {
                     ? Circuit.fromResistors(place, 1.25, 120, 220, 60e-6)
                     : Circuit.fromResistors(place, 1.25, 220, 120, 60e-6);
             Read read = Read.of(220, 120, 50);
-            Agreement agreement = InCircuit.check(
-                    place, 1.25, 0.0125, 60e-6, circuit.stock(), 0.01, read.leg(), 0.6, read.other(), 0.6);
+            Agreement agreement =
+                    InCircuit.check(1.25, 0.0125, 60e-6, circuit.stock(), 0.01, read.leg(), 0.6, read.other(), 0.6);
             assertTrue(agreement.agrees());
             assertEquals(220, agreement.leg(), 2.2);
         }
@@ -206,7 +206,6 @@ class InCircuitTest {
             double stockHalfWidth = 0.005 * circuit.stock() + 0.003;
             double trueReference = circuit.reference() + referenceHalfWidth * spread(random);
             Agreement agreement = InCircuit.check(
-                    circuit.place(),
                     trueReference,
                     referenceHalfWidth,
                     circuit.bias(),
@@ -227,7 +226,6 @@ class InCircuitTest {
 
     private static Agreement check(Read read, double stock) {
         return InCircuit.check(
-                Place.OUT_ADJ,
                 1.25,
                 0.012,
                 60e-6,

@@ -159,8 +159,8 @@ class SimulatorTest {
         assertEquals(120, delta.outAdjust(), 1e-4);
         assertEquals(220, delta.adjustGround(), 1e-4);
         assertEquals(load, delta.outGround(), load * 1e-5);
-        InCircuit.Agreement agreement = InCircuit.check(
-                Place.OUT_ADJ, 1.25, 0.01, 60e-6, FLOATING.stock(), 0.01, lower, lower * 0.005, upper, upper * 0.005);
+        InCircuit.Agreement agreement =
+                InCircuit.check(1.25, 0.01, 60e-6, FLOATING.stock(), 0.01, lower, lower * 0.005, upper, upper * 0.005);
         assertEquals(220, agreement.leg(), 1);
     }
 
