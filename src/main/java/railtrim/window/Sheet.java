@@ -3,6 +3,7 @@ package railtrim.window;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -35,8 +36,13 @@ final class Sheet {
         HBox buttons = Build.row("sheet-buttons", Build.spring());
         buttons.getChildren().addAll(others);
         buttons.getChildren().add(safe);
-        VBox box = Build.column("sheet", Build.prose(title, "sheet-title"), body, buttons);
-        box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        ScrollPane middle = new ScrollPane(body);
+        middle.setFitToWidth(true);
+        middle.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        middle.setFocusTraversable(false);
+        middle.getStyleClass().add("step-scroll");
+        VBox box = Build.column("sheet", Build.prose(title, "sheet-title"), middle, buttons);
+        box.setMaxHeight(Region.USE_PREF_SIZE);
         veil.getChildren().setAll(box);
         if (!open()) {
             root.getChildren().add(veil);

@@ -37,9 +37,9 @@ final class StartPage {
                         .first()
                         .node());
         begin.getChildren()
-                .add(tile("open-job", "window.open", Icon.MANUAL, this::open).node());
+                .add(tile("open-job", "window.open", Icon.FOLDER, this::open).node());
         begin.getChildren()
-                .add(tile("practice", "window.practice", Icon.EYES, new Practice(shell)::ask)
+                .add(tile("practice", "window.practice", Icon.METER, new Practice(shell)::ask)
                         .node());
         addRecent(begin);
         HBox.setHgrow(about, Priority.ALWAYS);

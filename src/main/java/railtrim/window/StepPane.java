@@ -36,6 +36,7 @@ final class StepPane {
     private final VBox fields = Build.column("fields");
     private final Findings findings;
     private final Dwell dwell;
+    private final Marks marks;
     private final Outside outside;
     private final After after;
     private final ScrollPane scroll = new ScrollPane();
@@ -56,11 +57,13 @@ final class StepPane {
         this.findings = new Findings(words, desk);
         this.outside = new Outside(words, desk);
         this.dwell = new Dwell(words, desk);
+        this.marks = new Marks(words);
         this.after = new After(words, desk, shell.sheet());
         title.setId("step-title");
         action.setId("action");
         action.setMaxWidth(Double.MAX_VALUE);
-        body = Build.column("step-body", action, dwell.node(), fields, outside.node(), findings.node(), after.node());
+        body = Build.column(
+                "step-body", action, marks.node(), dwell.node(), fields, outside.node(), findings.node(), after.node());
         scroll.setContent(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -117,6 +120,7 @@ final class StepPane {
         cautions.show(state, working);
         body.pseudoClassStateChanged(LOCKED, locked);
         showFields(state);
+        marks.show(built, desk.state().figures());
         outside.show(state, working);
         findings.show(state);
         dwell.show();

@@ -25,7 +25,7 @@ import railtrim.window.kit.Build;
  * Pressing a pad puts the chosen probe there.
  */
 final class BoardPanel implements BenchView.Panel {
-    private static final double WIDTH = 380;
+    private static final double WIDTH = 370;
     private static final double HEIGHT = 216;
 
     /** Where a pad lies. */
@@ -71,7 +71,7 @@ final class BoardPanel implements BenchView.Panel {
         }
         board.getChildren().addAll(addedBody, added, blackLead, redLead);
         HBox probes = Build.row("bench-row", Build.label(words.of("window.bench.probe"), "help"), redNext, blackNext);
-        box = Build.column("bench-panel", probes, board);
+        box = Build.column("bench-panel", probes, new Fitted(board, WIDTH, HEIGHT));
     }
 
     @Override
@@ -109,7 +109,7 @@ final class BoardPanel implements BenchView.Panel {
                         box(321, 66, 18, 30, "board-resistor"),
                         box(321, 124, 18, 30, "board-resistor"));
         print(104, 46, work.bench().board().regulator().marking());
-        print(14, 196, work.bench().board().label().name());
+        print(14, 192, work.bench().board().label().name());
     }
 
     private void pad(Node node) {
@@ -120,7 +120,8 @@ final class BoardPanel implements BenchView.Panel {
         pad.setLayoutY(spot.y() - 14);
         pads.put(node, pad);
         board.getChildren().add(pad);
-        double above = node == Node.ADJUST ? 18 : -34;
+        double above = node == Node.ADJUST ? 18 : node == Node.GROUND ? 16 : -34;
+        double aside = node == Node.ADJUST ? -12 : -14;
         print(
                 spot.x() - (node == Node.ADJUST ? 16 : 12),
                 spot.y() + above,

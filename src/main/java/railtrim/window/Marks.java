@@ -1,0 +1,56 @@
+package railtrim.window;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import railtrim.procedure.Figures;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.window.kit.Build;
+
+/** The voltages to keep in sight while the trimmer is turned: last good, next target and floor; or the target to settle at. */
+final class Marks {
+    private static final Set<String> GOING_DOWN = Set.of("down.on", "down.set", "down.watch");
+    private static final Set<String> SETTING = Set.of("set.on", "set.down", "soak", "cold");
+
+    private final Words words;
+    private final FlowPane row = new FlowPane();
+
+    Marks(Words words) {
+        this.words = words;
+        row.setId("marks");
+        row.getStyleClass().add("marks");
+    }
+
+    Node node() {
+        return row;
+    }
+
+    void show(String step, Figures figures) {
+        row.getChildren().clear();
+        if (GOING_DOWN.contains(step)) {
+            mark("window.mark.last-good", figures.lastGood(), "");
+            mark("window.mark.next", figures.nextTarget(), "mark-next");
+            mark("window.mark.floor", figures.floor(), "");
+        } else if (SETTING.contains(step)) {
+            mark("window.mark.target", figures.target(), "mark-next");
+            mark("window.mark.fault", figures.fault(), "");
+        }
+        Build.present(row, !row.getChildren().isEmpty());
+    }
+
+    private void mark(String key, OptionalDouble volts, String styleClass) {
+        if (volts.isPresent()) {
+            Label value = Build.label(Display.volts(volts.getAsDouble()), "mark-value");
+            Label name = Build.label(words.of(key), "band-label");
+            name.setLabelFor(value);
+            Node mark = Build.column("mark", name, value);
+            if (!styleClass.isEmpty()) {
+                mark.getStyleClass().add(styleClass);
+            }
+            row.getChildren().add(mark);
+        }
+    }
+}
