@@ -186,7 +186,7 @@ public final class Figures {
 
     private Optional<RegulatorFamily> typedFamily() {
         OptionalDouble reference = number("sheet.reference");
-        Optional<Place> place = choice("sheet.place").map(Place::of);
+        Optional<Place> place = choice("sheet.place").flatMap(id -> attempt(() -> Place.of(id)));
         if (reference.isEmpty() || place.isEmpty()) {
             return Optional.empty();
         }
@@ -220,7 +220,7 @@ public final class Figures {
     }
 
     public Optional<Outline> outline() {
-        return choice("reg.outline").map(Outline::of);
+        return choice("reg.outline").flatMap(id -> attempt(() -> Outline.of(id)));
     }
 
     /** Roles given so far, pin 1 first, then the tab where the outline has one; empty where not given yet. */
@@ -228,13 +228,17 @@ public final class Figures {
         List<Optional<PinRole>> pins = new ArrayList<>();
         outline().ifPresent(outline -> {
             for (int pin = 1; pin <= outline.pins(); pin++) {
-                pins.add(choice("pin." + pin).map(PinRole::of));
+                pins.add(role("pin." + pin));
             }
             if (outline.hasTab()) {
-                pins.add(choice("pin.tab").map(PinRole::of));
+                pins.add(role("pin.tab"));
             }
         });
         return pins;
+    }
+
+    private Optional<PinRole> role(String field) {
+        return choice(field).flatMap(id -> attempt(() -> PinRole.of(id)));
     }
 
     /** The reference voltage: as measured between the clips once that was done, else the data sheet's. */
@@ -292,7 +296,7 @@ public final class Figures {
             double referenceHalfWidth = 1.8 * voltUncertainty(reference);
             return recall.once(
                     List.of("agreement", reference, bias(), stock, leg, other, meter()),
-                    () -> Optional.of(InCircuit.check(
+                    () -> attempt(() -> InCircuit.check(
                             reference,
                             referenceHalfWidth,
                             bias(),
@@ -347,7 +351,7 @@ public final class Figures {
             if (ohms("setting.trimmer").isPresent()
                     && magnitude("soak.volts").isPresent()
                     && solution().isPresent()) {
-                return solution().map(solution -> solution.circuit(bias()));
+                return solution().flatMap(solution -> attempt(() -> solution.circuit(bias())));
             }
             OptionalDouble leg = agreement()
                     .map(agreement -> OptionalDouble.of(agreement.leg()))
@@ -416,8 +420,8 @@ public final class Figures {
                 "trimmers",
                 () -> worstCircuit()
                         .flatMap(circuit -> trimmerWish()
-                                .map(wish -> recall.once(
-                                        List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish))))
+                                .flatMap(wish -> attempt(() -> recall.once(
+                                        List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish)))))
                         .orElse(List.of()));
     }
 
@@ -575,9 +579,10 @@ public final class Figures {
 
     public List<Resistors.Candidate> resistors() {
         return memo("resistors", () -> {
-            Optional<Series> series = choice("res.series").map(Series::valueOf);
-            Optional<Double> tolerance = choice("res.tolerance").map(percent -> Double.parseDouble(percent) / 100);
-            Optional<Integer> most = choice("res.most").map(Integer::valueOf);
+            Optional<Series> series = choice("res.series").flatMap(id -> attempt(() -> Series.valueOf(id)));
+            Optional<Double> tolerance =
+                    choice("res.tolerance").flatMap(percent -> attempt(() -> Double.parseDouble(percent) / 100));
+            Optional<Integer> most = choice("res.most").flatMap(count -> attempt(() -> Integer.valueOf(count)));
             if (circuit().isEmpty()
                     || resistorFloor().isEmpty()
                     || series.isEmpty()
@@ -650,11 +655,14 @@ public final class Figures {
         return false;
     }
 
-    /** A sum that readings far outside any circuit cannot satisfy is "not known", the step's own checks say why. */
+    /**
+     * A sum that readings far outside any circuit cannot satisfy is "not known", the step's own checks say why. So is an answer that was never
+     * offered, which only a file made by hand can hold.
+     */
     private static <T> Optional<T> attempt(Supplier<T> sum) {
         try {
             return Optional.of(sum.get());
-        } catch (BadInput impossible) {
+        } catch (BadInput | IllegalArgumentException impossible) {
             return Optional.empty();
         }
     }

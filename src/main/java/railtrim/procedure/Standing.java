@@ -24,6 +24,8 @@ import railtrim.quantity.Message;
  * the step stale by itself.
  */
 final class Standing {
+    private static final Set<String> REASONS = Set.of("pressed", "smoke", "fault", "outside");
+
     private final List<Step> steps;
     private final RegulatorFamilies families;
     private final Recall recall;
@@ -110,7 +112,7 @@ final class Standing {
 
     /** Smoke, or a reading that does not fit the circuit, sends the work back to the last proof with the power off. */
     private void alarm(Fact.Alarm alarm, long sequence) {
-        card = Optional.of(new Card.MakeSafe(Message.of("alarm." + alarm.reason())));
+        card = Optional.of(new Card.MakeSafe(Message.of("alarm." + known(alarm.reason()))));
         Step at = steps.stream()
                 .filter(step -> step.id().equals(alarm.step()))
                 .findFirst()
@@ -129,6 +131,11 @@ final class Standing {
         if (alarm.reason().equals("fault") && at.id().equals("fit.soak")) {
             reopened.merge("solder", sequence, Math::max);
         }
+    }
+
+    /** A reason that only a file made by hand can hold has no words; the board is to be made safe all the same. */
+    private static String known(String reason) {
+        return REASONS.contains(reason) ? reason : "pressed";
     }
 
     private static boolean doubtsWiring(Step step) {
