@@ -32,6 +32,16 @@ final class TextFile {
         }
     }
 
+    /** A folder to write into, made where it is not there yet. */
+    static Path folder(String option, String name) {
+        Path folder = path(option, name);
+        try {
+            return Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new BadOption(option, Message.of("command.wrong.folder", Typed.shown(name)));
+        }
+    }
+
     static Path path(String option, String name) {
         try {
             if (!name.isBlank()) {

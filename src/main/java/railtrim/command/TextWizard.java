@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import railtrim.job.Fact;
+import railtrim.job.JournalProblem;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
@@ -49,7 +50,7 @@ final class TextWizard {
             Question question = Question.of(course, state);
             show(state, question);
             Optional<String> line = read();
-            if (line.isEmpty() || !goesOn(state, question, line.get().strip())) {
+            if (line.isEmpty() || !kept(state, question, line.get().strip())) {
                 return left(course.state());
             }
             state = course.state();
@@ -57,6 +58,16 @@ final class TextWizard {
         page.blank();
         page.say("command.text.complete");
         return Answer.DONE;
+    }
+
+    /** Where the job takes no more, the person is still told what the board needs. */
+    private boolean kept(State state, Question question, String line) {
+        try {
+            return goesOn(state, question, line);
+        } catch (JournalProblem problem) {
+            left(state);
+            throw problem;
+        }
     }
 
     private Optional<String> read() {

@@ -102,6 +102,25 @@ class JobCommandsTest {
     }
 
     @Test
+    void aRehearsalIsKeptLikeARealJob() {
+        Path out = folder.resolve("rehearsal");
+        Ran ran = Ran.of(
+                "rehearse", "demo-data/boards/sound-board.json", "--seed", "7", "--out", out.toString(), "--json");
+        assertEquals(0, ran.exit(), ran.err());
+        Path job = out.resolve("sound-board.railtrim");
+        assertEquals(job.toString(), ran.json().getAsJsonArray("files").get(0).getAsString());
+        Ran check = Ran.of("check", job.toString(), "--json");
+        assertEquals(0, check.exit(), check.err());
+        assertTrue(check.json().get("complete").getAsBoolean());
+        Ran again = Ran.of("rehearse", "demo-data/boards/sound-board.json", "--out", out.toString());
+        assertEquals(2, again.exit(), "an earlier job is never written over");
+        assertEquals(
+                2,
+                Ran.of("rehearse", "demo-data/boards/sound-board.json", "--out", out.toString(), "--boards", "2")
+                        .exit());
+    }
+
+    @Test
     void aBoardThatCannotBeDoneIsStoppedWithItsReason() {
         Ran ran = Ran.of("rehearse", "demo-data/boards/playout-module.json", "--json");
         assertEquals(1, ran.exit());
@@ -114,6 +133,15 @@ class JobCommandsTest {
                         .getAsString()
                         .length()
                 > 20);
+    }
+
+    @Test
+    void withoutABoardSomeAreDrawnByChance() {
+        Ran ran = Ran.of("rehearse", "--boards", "4", "--seed", "3", "--json");
+        assertEquals(4, ran.number("boards"), ran.err());
+        assertEquals(0, ran.number("aboveStock"));
+        assertEquals(0, ran.number("belowFail"));
+        assertEquals(2, Ran.of("rehearse").exit());
     }
 
     @Test
