@@ -32,7 +32,7 @@ record Added(Kind kind, OptionalDouble ohms, OptionalDouble stop, boolean lifted
         }
         if (phase.compareTo(Phase.WIRE) >= 0) {
             OptionalDouble stop = stop(figures);
-            OptionalDouble both = finite(figures.addedNow());
+            OptionalDouble both = FirstReadings.of(state).unless("setting.trimmer", setting(figures, phase));
             OptionalDouble alone = both.isPresent() && stop.isPresent()
                     ? OptionalDouble.of(Math.max(0, both.getAsDouble() - stop.getAsDouble()))
                     : both;
@@ -41,6 +41,11 @@ record Added(Kind kind, OptionalDouble ohms, OptionalDouble stop, boolean lifted
         }
         return figures.choice("place.leg")
                 .map(leg -> new Added(Kind.PLANNED, OptionalDouble.empty(), OptionalDouble.empty(), false));
+    }
+
+    /** Turned down by eye of the voltage, its ohms are not known until they are measured. */
+    private static OptionalDouble setting(Figures figures, Phase phase) {
+        return phase.compareTo(Phase.BACK_OFF) >= 0 ? figures.ohms("setting.trimmer") : finite(figures.addedNow());
     }
 
     private static OptionalDouble resistor(Figures figures) {

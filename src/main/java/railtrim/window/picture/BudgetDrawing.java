@@ -13,9 +13,9 @@ import railtrim.window.picture.BudgetData.Piece;
 /** The margin, one piece on the other, from the fault up to the recommended voltage, with the stock voltage above. */
 record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawing {
     private static final double TOP = 36;
-    private static final double PILE = 14;
-    private static final double PILE_WIDTH = 28;
-    private static final double NAME = 76;
+    private static final double PILE = 12;
+    private static final double PILE_WIDTH = 24;
+    private static final double NAME = 68;
     private static final double GAP = 20;
 
     private enum Sign {

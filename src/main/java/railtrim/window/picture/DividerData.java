@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import railtrim.circuit.Leg;
 import railtrim.circuit.Place;
 import railtrim.procedure.Figures;
+import railtrim.procedure.Phase;
 import railtrim.procedure.State;
 
 /**
@@ -37,21 +38,19 @@ record DividerData(
 
     static DividerData of(State state) {
         Figures figures = state.figures();
-        boolean on = state.power() == State.Power.ON && figures.now().isPresent();
-        boolean dead = !on && figures.stock().isEmpty();
-        RailIs is = on ? RailIs.NOW : dead ? RailIs.OFF : RailIs.STOCK;
-        OptionalDouble magnitude = on ? figures.now() : dead ? OptionalDouble.empty() : figures.stock();
-        boolean negative = figures.place().filter(Place::negative).isPresent();
-        OptionalDouble signed = magnitude.isPresent()
-                ? OptionalDouble.of(negative ? -magnitude.getAsDouble() : magnitude.getAsDouble())
-                : figures.rail();
+        RailIs is = railIs(state);
+        OptionalDouble rail = switch (is) {
+            case NOW -> signed(figures.now(), figures.negative());
+            case STOCK -> signed(figures.stock(), figures.negative());
+            case OFF -> figures.rail();
+        };
         Leg lowering = figures.place().map(Place::loweringLeg).orElse(Leg.LOWER);
-        OptionalDouble leg = figures.readLeg();
+        OptionalDouble leg = FirstReadings.of(state).unless("leg.ohms", figures.readLeg());
         OptionalDouble other = figures.readOther();
         Touch touch = Touch.of(state);
         return new DividerData(
                 figures.place(),
-                signed,
+                rail,
                 is,
                 figures.reference(),
                 lowering == Leg.UPPER ? leg : other,
@@ -60,6 +59,20 @@ record DividerData(
                 touch.spots(),
                 touch.clips(),
                 touch.solder());
+    }
+
+    /** With the part fitted, the stock voltage is no longer what the output would show. */
+    private static RailIs railIs(State state) {
+        if (state.power() == State.Power.ON
+                && LadderData.readSinceOn(state.figures().now())) {
+            return RailIs.NOW;
+        }
+        boolean asItWas = state.current().step().phase().compareTo(Phase.WIRE) < 0;
+        return asItWas && state.figures().stock().isPresent() ? RailIs.STOCK : RailIs.OFF;
+    }
+
+    private static OptionalDouble signed(OptionalDouble magnitude, boolean negative) {
+        return magnitude.isPresent() && negative ? OptionalDouble.of(-magnitude.getAsDouble()) : magnitude;
     }
 
     OptionalDouble of(Leg leg) {

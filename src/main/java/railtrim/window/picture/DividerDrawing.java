@@ -321,7 +321,7 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
         boolean trimmer =
                 data.added().filter(added -> added.kind() == Added.Kind.TRIMMER).isPresent();
         String key = trimmer ? "picture.divider.turn" : "picture.divider.smaller";
-        return data.place().isEmpty()
+        return data.place().isEmpty() || data.added().isEmpty()
                 ? words.of("picture.divider.unknown")
                 : words.of(data.negative() ? key + ".negative" : key);
     }

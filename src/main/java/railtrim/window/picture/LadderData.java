@@ -3,7 +3,6 @@ package railtrim.window.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import railtrim.circuit.Place;
 import railtrim.procedure.Figures;
 
 /**
@@ -13,6 +12,9 @@ import railtrim.procedure.Figures;
  * @param negative whether the output is below ground, so that each voltage has a minus sign that is not written
  */
 record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble ratedHigh, boolean negative) {
+    /** Below this a rail counts as dead, volts. */
+    private static final double DEAD = 0.1;
+
     enum Kind {
         STOCK,
         START,
@@ -36,7 +38,9 @@ record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble rate
         List<Rung> rungs = new ArrayList<>();
         add(rungs, Kind.STOCK, figures.stock());
         add(rungs, Kind.START, figures.start());
-        add(rungs, Kind.NOW, figures.now());
+        if (readSinceOn(figures.now())) {
+            add(rungs, Kind.NOW, figures.now());
+        }
         add(rungs, Kind.LAST_GOOD, figures.lastGood());
         add(rungs, Kind.NEXT, figures.nextTarget());
         add(rungs, Kind.FAULT, figures.fault());
@@ -44,8 +48,13 @@ record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble rate
         add(rungs, Kind.FITTED, figures.fitted());
         add(rungs, Kind.FLOOR, figures.floor());
         add(rungs, Kind.REFERENCE, figures.reference());
-        boolean negative = figures.place().filter(Place::negative).isPresent();
+        boolean negative = figures.negative();
         return new LadderData(rungs, figures.ratedLow(), figures.ratedHigh(), negative);
+    }
+
+    /** A dead rail's reading, just before the power came on, says nothing of the output now. */
+    static boolean readSinceOn(OptionalDouble now) {
+        return now.isPresent() && now.getAsDouble() >= DEAD;
     }
 
     private static void add(List<Rung> rungs, Kind kind, OptionalDouble volts) {

@@ -24,7 +24,7 @@ public final class Pictures {
             case LADDER -> new LadderDrawing(LadderData.of(state.figures()), words);
             case LINE -> new LineDrawing(LineData.of(state.figures()), words);
             case BOARD -> new BoardDrawing(BoardData.of(state), words);
-            case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state.figures()), words);
+            case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);
             case RESISTORS -> new ResistorsDrawing(ResistorsData.of(state.figures()), words);
             case HEAT -> new HeatDrawing(HeatData.of(state.figures()), words);

@@ -13,9 +13,9 @@ import railtrim.window.picture.ResistorsData.Row;
 
 /** Candidates one below the other: the part with its bands and their names on the left, where the output can come to on the right. */
 record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
-    private static final double TOP = 30;
+    private static final double TOP = 28;
     /** The least height of one candidate. */
-    private static final double ROW = 78;
+    private static final double ROW = 83;
 
     private static final double SPLIT = 0.54;
 
@@ -51,7 +51,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
                             Ink.TEXT));
             return;
         }
-        double bottom = sheet.height() - 36;
+        double bottom = sheet.height() - 34;
         int shown = (int) Math.min(data.rows().size(), Math.floor((bottom - TOP) / ROW));
         double high = Math.min(ROW + 14, (bottom - TOP) / shown);
         Across across = across(sheet.width());
@@ -98,10 +98,10 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             sheet.box(3, top, sheet.width() - 6, high - 4, 4, Ink.ADDED_WIRE);
         }
         double start = top + 2 + (high - ROW) / 2;
-        parts(sheet, row, left, start + 17, right - left - 4);
-        sheet.writeLines(named(row), left, start + 38, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
+        parts(sheet, row, left, start + 18, right - left - 4);
+        sheet.writeLines(named(row), left, start + 42, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
         sheet.writeLines(
-                colours(row), left, start + 54, sheet.width() - 2 * left, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
+                colours(row), left, start + 57, sheet.width() - 2 * left, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
         interval(sheet, row, start + 21, across);
     }
 
@@ -125,7 +125,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         double bodyLeft = x + 10;
         double bodyWide = wide - 20;
         sheet.line(x, y, x + wide, y, Ink.WIRE);
-        sheet.box(bodyLeft, y - 7.5, bodyWide, 15, 6, Ink.RESISTOR_BODY);
+        sheet.box(bodyLeft, y - 6.5, bodyWide, 13, 5, Ink.RESISTOR_BODY);
         if (bands.isEmpty()) {
             return;
         }
@@ -134,7 +134,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         for (int i = 0; i < count; i++) {
             // The last band, the tolerance, stands apart.
             double at = i == count - 1 ? bodyLeft + bodyWide - 11 : bodyLeft + 6 + i * step;
-            sheet.box(at, y - 7.5, Math.min(5, step * 0.6), 15, 0, Ink.valueOf("BAND_" + bands.get(i)));
+            sheet.box(at, y - 6.5, Math.min(5, step * 0.6), 13, 0, Ink.valueOf("BAND_" + bands.get(i)));
         }
     }
 

@@ -1,5 +1,6 @@
 package railtrim.window.picture;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import railtrim.circuit.Leg;
@@ -28,6 +29,7 @@ record Spot(Probe probe, PinRole role) {
     static List<Spot> swapped(List<Spot> spots) {
         return spots.stream()
                 .map(spot -> new Spot(spot.probe() == Probe.RED ? Probe.BLACK : Probe.RED, spot.role()))
+                .sorted(Comparator.comparing(Spot::probe))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Figures;
+import railtrim.procedure.State;
 
 /**
  * The trimmer in hand, or the one picked while it is not measured yet.
@@ -31,7 +32,9 @@ record TrimmerData(
         MINIMUM
     }
 
-    static TrimmerData of(Figures figures) {
+    static TrimmerData of(State state) {
+        Figures figures = state.figures();
+        FirstReadings first = FirstReadings.of(state);
         Optional<Trimmers.Candidate> picked = figures.trimmerPicked();
         Optional<Trimmers.InHand> hand = figures.trimmerInHand();
         OptionalDouble stop = Added.stop(figures);
@@ -42,9 +45,13 @@ record TrimmerData(
                 value(picked, Trimmers.Candidate::nominal),
                 picked.map(Trimmers.Candidate::turns),
                 stop,
-                most.isPresent() ? most : value(picked, each -> each.nominal() + extra),
+                first.unless("trimmer.max", most.isPresent() ? most : value(picked, each -> each.nominal() + extra)),
                 least.isPresent() ? least : stop,
-                hand.isPresent() ? value(hand, Trimmers.InHand::start) : value(picked, Trimmers.Candidate::start),
+                first.unless(
+                        "trimmer.max",
+                        hand.isPresent()
+                                ? value(hand, Trimmers.InHand::start)
+                                : value(picked, Trimmers.Candidate::start)),
                 hand.isPresent()
                         ? value(hand, Trimmers.InHand::lowest)
                         : value(picked, each -> stop.isPresent() ? each.lowest() : each.lowestBare()),

@@ -47,7 +47,7 @@ class JobPicturesTest {
         assertEquals(List.of(), wrong, String.join("\n", wrong));
     }
 
-    private static Drawing drawing(State state) {
+    static Drawing drawing(State state) {
         return Pictures.drawing(state.current().step().picture(), state, Samples.WORDS);
     }
 

@@ -1,6 +1,7 @@
 package railtrim.window.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,5 +26,20 @@ class PictureFitTest {
             return found;
         });
         assertEquals(List.of(), wrong, String.join("\n", wrong));
+    }
+
+    @Test
+    void noPictureIsMadeOfMoreThingsThanAWindowDrawsAtOnce() {
+        // 150 shapes build and lay out in a few milliseconds; measured, no published limit.
+        Screen.on(() -> {
+            Samples.all().forEach((name, drawing) -> {
+                Sheet sheet = new Sheet(420, 480, new FontRuler("System"));
+                drawing.drawOn(sheet);
+                assertTrue(
+                        sheet.marks().size() <= 150,
+                        name + " has " + sheet.marks().size());
+            });
+            return null;
+        });
     }
 }
