@@ -2,7 +2,6 @@ package railtrim.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import railtrim.practice.Board;
 import railtrim.practice.Outcome;
 import railtrim.practice.RandomBoards;
 import railtrim.practice.Rehearsal;
+import railtrim.practice.Specimens;
 import railtrim.practice.Tally;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
@@ -64,7 +64,7 @@ final class Rehearse implements Asked {
         if (out != null) {
             return kept(procedure, board(), first);
         }
-        List<Board> all = board == null ? drawn(count, first) : Collections.nCopies(count, board());
+        List<Board> all = board == null ? drawn(count, first) : Specimens.of(board(), count, first);
         Tally tally = rehearsal(procedure).playAll(all, first);
         return boards == null ? one(tally, List.of()) : many(tally);
     }

@@ -39,9 +39,9 @@ final class TrimmerSkills {
 
         skills.put("down.max", asked -> inPlace(asked, piece, 1));
         skills.put("set.max", asked -> inPlace(asked, piece, 1));
-        skills.put("down.volts", asked -> turnDown(asked, piece, asked.figures().nextTarget()));
+        skills.put("down.volts", asked -> turnTo(asked, piece, asked.figures().nextTarget(), false));
         skills.put("down.end", asked -> atTheEnd(asked, piece));
-        skills.put("set.volts", asked -> turnDown(asked, piece, asked.figures().target()));
+        skills.put("set.volts", asked -> turnTo(asked, piece, asked.figures().target(), true));
         skills.put(
                 "fault.text",
                 asked -> asked.typed("Under load it showed: "
@@ -123,24 +123,32 @@ final class TrimmerSkills {
         });
     }
 
-    /** Turns slowly with an eye on the meter, and stops at the last position that does not show less than the target. */
-    private static Answer turnDown(Skill.Asked asked, Workpiece piece, OptionalDouble target) {
+    /** Turns slowly with an eye on the meter, and stops at the position that shows nearest to the target. */
+    private static Answer turnTo(Skill.Asked asked, Workpiece piece, OptionalDouble target, boolean neverBelow) {
         if (target.isEmpty()) {
             return new Answer.Stuck(asked.field() + ": there is no target to turn to");
         }
+        double wanted = target.getAsDouble();
         return withTrimmer(asked, piece, part -> {
-            double finest = part.trimmer().finest();
-            while (magnitude(piece) < target.getAsDouble() && part.trimmer().travel() < 1) {
-                piece.bench.turn(part, part.trimmer().travel() + finest);
+            while (magnitude(piece) < wanted && part.trimmer().travel() < 1) {
+                turnBy(piece, part, 1);
             }
-            while (magnitude(piece) > target.getAsDouble() && part.trimmer().travel() > 0) {
-                piece.bench.turn(part, part.trimmer().travel() - finest);
+            double above = magnitude(piece);
+            while (magnitude(piece) > wanted && part.trimmer().travel() > 0) {
+                above = magnitude(piece);
+                turnBy(piece, part, -1);
             }
-            if (magnitude(piece) < target.getAsDouble()) {
-                piece.bench.turn(part, part.trimmer().travel() + finest);
+            double below = wanted - magnitude(piece);
+            if (below > 0 && (neverBelow || above - wanted < below)) {
+                turnBy(piece, part, 1);
             }
             return asked.typed(piece.rail());
         });
+    }
+
+    private static void turnBy(Workpiece piece, Part.Trimmer part, int notches) {
+        piece.bench.turn(
+                part, part.trimmer().travel() + notches * part.trimmer().finest());
     }
 
     private static Answer atTheEnd(Skill.Asked asked, Workpiece piece) {
