@@ -41,6 +41,7 @@ class FinishedJobTest {
         if (Boolean.getBoolean("railtrim.write-finished-job")) {
             Files.deleteIfExists(SHIPPED);
             write(SHIPPED);
+            Files.deleteIfExists(Path.of(SHIPPED + ".lock"));
         }
         JobCheck check = JobCheck.of(SHIPPED);
         assertEquals(List.of(), check.problems());
