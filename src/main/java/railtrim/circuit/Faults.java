@@ -29,6 +29,11 @@ public final class Faults {
         public String id() {
             return id;
         }
+
+        /** A fault of the added part; without one there is nothing to say about it. */
+        private boolean needsAdded() {
+            return this == ADDED_OPEN || this == ADDED_SHORT || this == ADDED_WRONG_LEG;
+        }
     }
 
     /**
@@ -47,7 +52,7 @@ public final class Faults {
      * (feedback lost, or held where no output can satisfy it), the output is the input less the dropout: LM43601 sheet ZHCSCW6B for feedback
      * shorted to ground, ST B5973D rev 4 6.1 for feedback lost, EDN Design Idea 1416 (1994) for the open lower leg of a floating regulator.
      *
-     * @param added ohms across the lowering leg, infinity for none
+     * @param added ohms across the lowering leg, infinity for none (then the faults of the added part are left out)
      * @param supply null where input voltage and dropout are not known
      * @param highestAllowed magnitude, volts; {@link Double#NaN} where the rated range is not known
      */
@@ -55,6 +60,7 @@ public final class Faults {
         OptionalDouble ceiling = supply == null ? OptionalDouble.empty() : OptionalDouble.of(supply.ceiling());
         double limit = Double.isNaN(highestAllowed) ? circuit.stock() : highestAllowed;
         return Arrays.stream(Fault.values())
+                .filter(fault -> Double.isFinite(added) || !fault.needsAdded())
                 .map(fault -> effect(fault, unlimited(circuit, added, fault), ceiling, limit))
                 .toList();
     }

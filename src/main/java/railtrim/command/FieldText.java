@@ -23,6 +23,6 @@ final class FieldText {
     }
 
     static String value(double value, Unit unit) {
-        return unit == Unit.VOLT ? Display.volts(value) : Display.of(value, unit);
+        return Display.brief(value, unit);
     }
 }

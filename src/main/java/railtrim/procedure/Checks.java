@@ -206,6 +206,11 @@ final class Checks {
                 && stock.getAsDouble() < figures.ratedLow().getAsDouble()) {
             findings.add(warns("verdict.stock-below-rated"));
         }
+        double inputHighest =
+                figures.family().map(RegulatorFamily::inputHighest).orElse(Double.NaN);
+        if (figures.input().orElse(0) > inputHighest) {
+            findings.add(warns("verdict.input-above-sheet", Display.volts(inputHighest)));
+        }
         OptionalDouble reference = figures.reference();
         if (stock.isPresent() && reference.isPresent() && twiceTheReference(figures)) {
             findings.add(warns("verdict.twice-reference"));
@@ -286,7 +291,9 @@ final class Checks {
         }
         double leg = solution.get().leg();
         double doubt = 2 * solution.get().legUncertainty();
-        String key = doubt > 0.25 * leg ? "verdict.leg-solved-coarse" : "verdict.leg-solved";
+        String key = doubt > leg
+                ? "verdict.leg-unsolved"
+                : doubt > 0.25 * leg ? "verdict.leg-solved-coarse" : "verdict.leg-solved";
         return List.of(says(
                 key,
                 Display.ohms(leg),

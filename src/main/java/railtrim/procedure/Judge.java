@@ -35,8 +35,8 @@ final class Judge {
             return new Verdict.Refuse(List.of(Message.of(
                     "verdict.impossible",
                     text.strip(),
-                    Display.of(field.hardLow(), field.unit()),
-                    Display.of(field.hardHigh(), field.unit()))));
+                    Display.brief(field.hardLow(), field.unit()),
+                    Display.brief(field.hardHigh(), field.unit()))));
         }
         Fact fact = new Fact.Reading(step, field.id(), value, field.unit(), text.strip());
         Optional<Message> danger = danger(figures, field, value);
@@ -122,8 +122,8 @@ final class Judge {
         return Message.of(
                 "verdict.outside",
                 Display.of(value, field.unit()),
-                Display.of(expected.low(), field.unit()),
-                Display.of(expected.high(), field.unit()));
+                Display.brief(expected.low(), field.unit()),
+                Display.brief(expected.high(), field.unit()));
     }
 
     /** A factor of 1000 is the wrong prefix, of 10 a misread decimal, a wrong sign the probes swapped. */

@@ -500,7 +500,7 @@ final class Steps {
         steps.add(step(Phase.FIT, "fit", PowerNeed.OFF)
                 .hold()
                 .restsOn("hand")
-                .cautions("eyes", "lifted-pad")
+                .cautions("fume", "eyes", "lifted-pad")
                 .dead("fit.dead")
                 .choice("fit.pair", figures -> Choices.pairs(ANY_PAIR))
                 .choice("fit.left", "resistor-only", "both", "trimmer-only")

@@ -44,8 +44,13 @@ public final class Display {
 
     /** The value printed on a part, as it is bought, without zeros that would look like precision: "820 Ω", "4.7 kΩ", "10 kΩ". */
     public static String part(double ohms) {
-        String written = ohms(ohms);
-        int space = written.indexOf(' ');
+        return brief(ohms, Unit.OHM);
+    }
+
+    /** As {@link #of} without trailing zeros, for ends of a range that are round numbers: "1 V", "3.291 V", "300 °C". */
+    public static String brief(double value, Unit unit) {
+        String written = unit == Unit.VOLT ? volts(value) : of(value, unit);
+        int space = Math.max(written.indexOf(' '), 0);
         return written.indexOf('.') < 0
                 ? written
                 : written.substring(0, space).replaceFirst("\\.?0+$", "") + written.substring(space);

@@ -82,8 +82,8 @@ final class StepPart {
             String expected = source.expected(entry, reading)
                     .map(range -> source.say(
                             "report.step.range",
-                            Display.of(range.low(), reading.unit()),
-                            Display.of(range.high(), reading.unit()),
+                            Display.brief(range.low(), reading.unit()),
+                            Display.brief(range.high(), reading.unit()),
                             source.say(range.because())))
                     .orElseGet(() -> source.say("report.step.no-range"));
             return Optional.of(List.of(

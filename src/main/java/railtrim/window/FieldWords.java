@@ -34,7 +34,7 @@ final class FieldWords {
     }
 
     static String written(double value, Unit unit) {
-        return unit == Unit.VOLT ? Display.volts(value) : Display.of(value, unit);
+        return Display.brief(value, unit);
     }
 
     private static boolean numberedPin(String field) {

@@ -86,7 +86,7 @@ class SimulatorTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "ADDED_OPEN; Infinity; R1 out adj 120,R2 adj 0 220; 3.55487",
+                "ADDED_OPEN; 1000; R1 out adj 120,R2 adj 0 220; 3.55487",
                 "ADDED_SHORT; 1000; R1 out adj 120,R2 adj 0 220,RT adj 0 1u; 1.25",
                 "ADDED_WRONG_LEG; 1000; R1 out adj 120,R2 adj 0 220,RT out adj 1k; 3.830",
                 "UPPER_OPEN; Infinity; R2 adj 0 220; 1.26320",
@@ -103,7 +103,7 @@ class SimulatorTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "ADDED_OPEN; Infinity; RT out fb 1.65k,RB fb 0 1k; 3.28607",
+                "ADDED_OPEN; 20000; RT out fb 1.65k,RB fb 0 1k; 3.28607",
                 "ADDED_SHORT; 20000; RT out fb 1.65k,RB fb 0 1k,RP out fb 1u; 1.24",
                 "ADDED_WRONG_LEG; 20000; RT out fb 1.65k,RB fb 0 1k,RP fb 0 20k; 3.388",
                 "UPPER_OPEN; Infinity; RB fb 0 1k; 4.5",
