@@ -2,9 +2,13 @@ package railtrim.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Field;
+import railtrim.procedure.Figures;
+import railtrim.procedure.Phase;
+import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
@@ -16,6 +20,8 @@ import railtrim.quantity.Unit;
 /** Writes what the wizard has to say to a terminal. Knows no rule of the procedure. */
 final class TextPage {
     private static final int WIDTH = 78;
+    /** Lines of any usual terminal window. */
+    private static final int SCREEN = 60;
 
     private static final List<String> ORDERS = List.of("safe", "back", "pause", "wait", "skip", "help", "quit");
 
@@ -62,8 +68,12 @@ final class TextPage {
                 phase,
                 Integer.toString(number),
                 Integer.toString(state.steps().size()),
-                words.of("command.text.power." + Named.word(step.power())));
+                words.of("power." + Named.word(step.power())).toUpperCase(Locale.ROOT));
         rail(state);
+        levels(state);
+        if (step.power() != PowerNeed.OFF) {
+            say("command.text.stop-rule");
+        }
         blank();
         say("step." + step.id() + ".title");
         wrapped("  ", words.of("step." + step.id() + ".why"));
@@ -147,6 +157,32 @@ final class TextPage {
     void findings(List<Step.Finding> findings) {
         for (Step.Finding finding : findings) {
             wrapped(words.of("command.text.finding." + Named.word(finding.kind())) + " ", words.of(finding.message()));
+        }
+    }
+
+    /** Pushes what was shown before off the screen. */
+    void scrollAway() {
+        for (int line = 0; line < SCREEN; line++) {
+            out.println();
+        }
+    }
+
+    /** On the way down and back up: where it was last good, where to go next, and where it ends. */
+    private void levels(State state) {
+        Figures figures = state.figures();
+        Phase phase = state.current().step().phase();
+        if (phase == Phase.STEP_DOWN) {
+            level("command.text.last-good", figures.lastGood());
+            level("command.text.next-target", figures.nextTarget());
+            level("command.text.floor", figures.floor());
+        } else if (phase == Phase.BACK_OFF) {
+            level("command.text.target", figures.target());
+        }
+    }
+
+    private void level(String key, OptionalDouble magnitude) {
+        if (magnitude.isPresent()) {
+            say(key, Display.volts(magnitude.getAsDouble()));
         }
     }
 

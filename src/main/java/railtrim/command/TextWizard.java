@@ -115,12 +115,12 @@ final class TextWizard {
 
     private void ask(State state, Field field) {
         boolean inStep = state.card().isEmpty();
-        if (inStep && state.current().missing().equals(List.of(field.id())) && course.dwellLeft() > 0) {
-            page.say("command.text.dwell", Long.toString(course.dwellLeft()));
-        }
         if (inStep && !actionShown) {
             actionShown = true;
             page.action(state.current().step());
+        }
+        if (terminal.person() && hidesTheFirst(field)) {
+            page.scrollAway();
         }
         page.ask(field);
         if (field instanceof Field.Number number) {
@@ -130,6 +130,14 @@ final class TextWizard {
         } else if (field instanceof Field.Switch turn) {
             page.say("command.text.switch", turn.on() ? "on" : "off");
         }
+        if (inStep && course.dwellLeft() > 0) {
+            page.say("command.text.dwell", Long.toString(course.dwellLeft()));
+        }
+    }
+
+    /** A second reading is worth something only where the first cannot be seen while it is taken. */
+    private static boolean hidesTheFirst(Field field) {
+        return field instanceof Field.Number number && number.again().isPresent();
     }
 
     /** @return false where the person leaves */

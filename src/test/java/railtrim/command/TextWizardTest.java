@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import railtrim.job.BuiltIn;
 import railtrim.practice.Bench;
@@ -22,7 +23,7 @@ class TextWizardTest {
     void aWholeBoardIsDoneLineByLine() {
         Board board = Board.of(BuiltIn.text("demo-data/boards/sound-board.json"));
         Bench bench = new Bench(board, Meter.basic(), Rehearsal.chance(1));
-        Wizarding whole = new Wizarding(bench);
+        Wizarding whole = Wizarding.on(bench);
         HandTyping[] typing = new HandTyping[1];
         int exit = whole.reads((course, screen) -> typing[0] = new HandTyping(new Hand(bench), course, screen));
         assertEquals("", typing[0].stuck());
@@ -32,6 +33,10 @@ class TextWizardTest {
         String screen = whole.screen();
         assertTrue(screen.contains("MAKE SAFE"), "the fault on the way down has its card");
         assertTrue(screen.contains("The job is complete"));
+        assertTrue(screen.contains("Last good: ") && screen.contains("Next target: ") && screen.contains("Floor: "));
+        assertTrue(
+                screen.split("POWER ON").length <= screen.split("Pull the plug, then type “safe”").length,
+                "every powered step has the stop rule");
         assertFalse(screen.contains("command.text."), "every text is in the bundle");
         assertTrue(screen.lines().allMatch(line -> line.length() <= 80), "it fits a terminal of 80 columns");
     }
@@ -144,8 +149,16 @@ class TextWizardTest {
     }
 
     @Test
+    void waitLetsTheDwellRun() {
+        Wizarding warming = until(state -> state.current().step().id().equals("warm"));
+        assertTrue(warming.dwellLeft() > 200, "five minutes under load before temperatures are read");
+        warming.types("infrared", "wait");
+        assertEquals(0, warming.dwellLeft());
+    }
+
+    @Test
     void withTheBoardOnNobodyLeavesInSilence() {
-        Wizarding powered = poweredBoard();
+        Wizarding powered = until(state -> state.power() == State.Power.ON);
         powered.types("quit", "help");
         assertTrue(powered.screen().contains("Type “safe” to make it safe first"), powered.screen());
         assertTrue(powered.screen().contains("THE BOARD MAY STILL HAVE POWER"), "also where the input just ends");
@@ -153,24 +166,24 @@ class TextWizardTest {
 
     @Test
     void aPauseWithTheBoardOnMakesSafeFirst() {
-        Wizarding powered = poweredBoard();
+        Wizarding powered = until(state -> state.power() == State.Power.ON);
         powered.types("pause the door bell");
         assertTrue(powered.state().card().orElseThrow() instanceof State.Card.MakeSafe);
         assertTrue(powered.screen().contains("MAKE SAFE"));
     }
 
-    /** A board in the middle of the step after the first switching on. */
-    private static Wizarding poweredBoard() {
+    /** A board taken by a hand up to where {@code there} holds. */
+    private static Wizarding until(Predicate<State> there) {
         Board board = Board.of(BuiltIn.text("demo-data/boards/sound-board.json"));
         Bench bench = new Bench(board, Meter.basic(), Rehearsal.chance(1));
-        Wizarding wizard = new Wizarding(bench);
+        Wizarding wizard = Wizarding.on(bench);
         wizard.reads((course, screen) -> new HandTyping(new Hand(bench), course, screen) {
             @Override
             public String readLine() {
-                return course.state().power() == State.Power.ON ? null : super.readLine();
+                return there.test(course.state()) ? null : super.readLine();
             }
         });
-        assertEquals(State.Power.ON, wizard.state().power());
+        assertTrue(there.test(wizard.state()));
         return wizard;
     }
 }

@@ -7,9 +7,11 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.function.BiFunction;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import railtrim.job.MemoryLog;
 import railtrim.job.Time;
+import railtrim.practice.Bench;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
@@ -20,7 +22,7 @@ final class Wizarding {
     private static final Procedure PROCEDURE = Procedure.builtIn();
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final Clock clock;
+    private final LongConsumer waits;
     private final Course course;
 
     Wizarding() {
@@ -28,16 +30,17 @@ final class Wizarding {
     }
 
     private Wizarding(Clock clock) {
-        this(clock, clock);
+        this(clock, seconds -> clock.seconds += seconds);
     }
 
-    Wizarding(Time time) {
-        this(new Clock(), time);
-    }
-
-    private Wizarding(Clock clock, Time time) {
-        this.clock = clock;
+    /** @param waits lets seconds pass on the clock that {@code time} shows */
+    Wizarding(Time time, LongConsumer waits) {
+        this.waits = waits;
         this.course = new Course(PROCEDURE, new MemoryLog("test", time));
+    }
+
+    static Wizarding on(Bench bench) {
+        return new Wizarding(bench, bench::waitSeconds);
     }
 
     static final class Clock implements Time {
@@ -65,7 +68,7 @@ final class Wizarding {
     private int reads(BufferedReader reader) {
         PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
         Terminal terminal = new Terminal(reader, stream, stream, false);
-        return new TextWizard(course, terminal, Words.english(), passed -> clock.seconds += passed).run();
+        return new TextWizard(course, terminal, Words.english(), waits::accept).run();
     }
 
     String screen() {
@@ -74,6 +77,10 @@ final class Wizarding {
 
     State state() {
         return course.state();
+    }
+
+    long dwellLeft() {
+        return course.dwellLeft();
     }
 
     String step() {

@@ -58,6 +58,11 @@ class WritingTest {
     }
 
     @Test
+    void aNumberStaysWithItsUnit() {
+        assertEquals(List.of("it reads", "1.241 V now"), Wrap.lines("", "it reads 1.241 V now", 14));
+    }
+
+    @Test
     void limitsAreRoundNumbers() {
         assertEquals("0.1 Ω", Typed.limit(0.1, Unit.OHM));
         assertEquals("100 MΩ", Typed.limit(100e6, Unit.OHM));
