@@ -13,9 +13,9 @@ import railtrim.window.picture.BudgetData.Piece;
 /** The margin, one piece on the other, from the fault up to the recommended voltage, with the stock voltage above. */
 record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawing {
     private static final double TOP = 36;
-    private static final double PILE = 12;
-    private static final double PILE_WIDTH = 24;
-    private static final double NAME = 68;
+    private static final double PILE = 10;
+    private static final double PILE_WIDTH = 22;
+    private static final double NAME = 64;
     private static final double GAP = 20;
 
     private enum Sign {
@@ -55,7 +55,7 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
             double bottom = scale.at(from);
             double top = scale.at(from + piece.volts());
             block(sheet, top, bottom - top, piece.measured());
-            String value = "+ " + millivolts(piece.volts());
+            String value = "+" + millivolts(piece.volts());
             tags.add(new Tag(Sign.PIECE, words.of("threshold.line." + piece.id()), value, (top + bottom) / 2, false));
             from += piece.volts();
         }

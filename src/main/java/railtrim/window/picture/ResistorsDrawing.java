@@ -98,11 +98,11 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             sheet.box(3, top, sheet.width() - 6, high - 4, 4, Ink.ADDED_WIRE);
         }
         double start = top + 2 + (high - ROW) / 2;
-        parts(sheet, row, left, start + 18, right - left - 4);
-        sheet.writeLines(named(row), left, start + 42, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
+        parts(sheet, row, left, start + 17, right - left - 4);
+        sheet.writeLines(named(row), left, start + 43, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
         sheet.writeLines(
                 colours(row), left, start + 57, sheet.width() - 2 * left, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
-        interval(sheet, row, start + 21, across);
+        interval(sheet, row, start + 25, across);
     }
 
     private void parts(Sheet sheet, Row row, double left, double y, double wide) {

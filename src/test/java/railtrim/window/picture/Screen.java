@@ -22,7 +22,6 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
-import javafx.scene.transform.Transform;
 import javax.imageio.ImageIO;
 import org.testfx.api.FxToolkit;
 
@@ -88,18 +87,16 @@ final class Screen {
         on(() -> {
             for (boolean dark : new boolean[] {false, true}) {
                 dark(dark);
-                save(name + (dark ? "-dark" : "-light"), laidOut(drawing, 340, 420), 2);
+                save(name + (dark ? "-dark" : "-light"), laidOut(drawing, 340, 420));
             }
             dark(false);
-            save(name + "-small", laidOut(drawing, 260, 260), 2);
+            save(name + "-small", laidOut(drawing, 260, 260));
             return null;
         });
     }
 
-    static void save(String name, PictureView view, double times) {
-        SnapshotParameters how = new SnapshotParameters();
-        how.setTransform(Transform.scale(times, times));
-        WritableImage image = view.getScene().getRoot().snapshot(how, null);
+    static void save(String name, PictureView view) {
+        WritableImage image = view.getScene().getRoot().snapshot(new SnapshotParameters(), null);
         try {
             Files.createDirectories(FOLDER);
             ImageIO.write(
