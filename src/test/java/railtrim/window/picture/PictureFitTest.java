@@ -29,6 +29,27 @@ class PictureFitTest {
     }
 
     @Test
+    void aWindowWithLargeWritingLeavesThePicturesOwnSizesAlone() {
+        // Pictures grow with their space, not with the font of the window: their writing is measured before it is
+        // placed.
+        List<String> wrong = Screen.on(() -> {
+            Screen.dark(false);
+            PictureView view = Screen.laidOut(Samples.all().get("ladder-all"), 340, 420);
+            view.getScene().getStylesheets().add("data:text/css,.root{-fx-font-size:21px;}");
+            view.getScene().getRoot().applyCss();
+            view.requestLayout();
+            view.getScene().getRoot().layout();
+            view.getScene().getRoot().applyCss();
+            List<String> found = new ArrayList<>(Fit.problems("large writing", view));
+            Screen.texts(view).stream()
+                    .filter(text -> text.getFont().getSize() > Type.BIG.size())
+                    .forEach(text -> found.add(text.getText() + " has grown"));
+            return found;
+        });
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
     void noPictureIsMadeOfMoreThingsThanAWindowDrawsAtOnce() {
         // 150 shapes build and lay out in a few milliseconds; measured, no published limit.
         Screen.on(() -> {
