@@ -69,7 +69,7 @@ final class Side {
         }
         drawn = Optional.of(desk.state());
         drawnStep = step.id();
-        picture.getChildren().setAll(Pictures.forStep(step.picture(), desk.state(), words));
+        picture.getChildren().setAll(Pictures.of(desk.shown(), desk.state(), words));
     }
 
     private void tab(List<ToggleButton> buttons, String id, String key, Node content) {

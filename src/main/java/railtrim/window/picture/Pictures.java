@@ -17,6 +17,13 @@ public final class Pictures {
         return new PictureView(drawing(kind, state, words));
     }
 
+    /** The picture of a step that is looked at, be it the current one or one that is read again: what to touch is said by that step. */
+    public static Node of(State.StepState shown, State state, Words words) {
+        State lookedAt = new State(
+                state.job(), state.figures(), state.steps(), shown, state.card(), state.power(), state.complete());
+        return forStep(shown.step().picture(), lookedAt, words);
+    }
+
     static Drawing drawing(Step.Picture kind, State state, Words words) {
         return switch (kind) {
             case DIVIDER -> new DividerDrawing(DividerData.of(state), words);

@@ -196,4 +196,13 @@ class PictureDataTest {
             assertEquals(outline.hasTab(), shape.tab().isPresent(), outline.id());
         }
     }
+
+    @Test
+    void aStepThatIsReadAgainShowsItsOwnPictureNotThatOfTheCurrentStep() {
+        State soldering = asking("solder", "solder.pair");
+        String says = Screen.on(() ->
+                Pictures.of(soldering.step("legs"), soldering, Samples.WORDS).getAccessibleText());
+        assertTrue(says.contains("The red probe goes to: adjust."), says);
+        assertTrue(DividerData.of(soldering).solder());
+    }
 }
