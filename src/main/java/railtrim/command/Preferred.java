@@ -30,9 +30,9 @@ final class Preferred implements Asked {
                 .put("nearest", around.nearest())
                 .put("above", around.above());
         Sheet sheet = new Sheet()
-                .pair(words.of("command.label.below"), Display.ohms(around.below()))
-                .pair(words.of("command.label.nearest"), Display.ohms(around.nearest()))
-                .pair(words.of("command.label.above"), Display.ohms(around.above()));
+                .pair(words.of("command.label.below"), Display.part(around.below()))
+                .pair(words.of("command.label.nearest"), Display.part(around.nearest()))
+                .pair(words.of("command.label.above"), Display.part(around.above()));
         return Answer.done(json.map(), sheet);
     }
 

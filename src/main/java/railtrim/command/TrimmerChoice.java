@@ -119,12 +119,12 @@ final class TrimmerChoice implements Asked {
             if (one.verdict() != Trimmers.Verdict.REFUSED || rated.size() == 1) {
                 rows.add(List.of(
                         words.of("command.trimmer.verdict." + one.word()),
-                        Display.ohms(one.nominal()),
+                        Display.part(one.nominal()),
                         Integer.toString(one.turns()),
                         Display.volts(circuit.signed(one.start())),
                         Display.volts(circuit.signed(one.startWorst())),
                         Display.volts(circuit.signed(one.lowest())),
-                        one.stopResistor() > 0 ? Display.ohms(one.stopResistor()) : "–",
+                        one.stopResistor() > 0 ? Display.part(one.stopResistor()) : "–",
                         String.format(Locale.ROOT, "%.1f", one.perTurnStart()),
                         String.format(Locale.ROOT, "%.1f", one.perTurnLowest())));
             }

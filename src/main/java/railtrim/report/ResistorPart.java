@@ -61,12 +61,12 @@ final class ResistorPart {
     private Block bands(double ohms) {
         List<Bands.Colour> colours = tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
         if (colours.isEmpty()) {
-            return new Block.Says(source.say("report.resistor.no-bands", Display.ohms(ohms)));
+            return new Block.Says(source.say("report.resistor.no-bands", Display.part(ohms)));
         }
         String names = colours.stream()
                 .map(colour -> source.say("report.colour." + colour.name().toLowerCase(Locale.ROOT)))
                 .collect(Collectors.joining(", "));
-        String inWords = source.say("report.resistor.bands", Display.ohms(ohms), names);
+        String inWords = source.say("report.resistor.bands", Display.part(ohms), names);
         return new Block.Picture(BandsDrawing.of(colours, inWords), inWords);
     }
 
@@ -84,7 +84,7 @@ final class ResistorPart {
 
     private static String parts(Resistors.Candidate chosen) {
         String joint = chosen.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
-        return chosen.values().stream().map(Display::ohms).collect(Collectors.joining(joint));
+        return chosen.values().stream().map(Display::part).collect(Collectors.joining(joint));
     }
 
     private Optional<Double> tolerance() {
