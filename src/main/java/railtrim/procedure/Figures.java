@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.Faults;
@@ -36,6 +37,8 @@ import railtrim.threshold.Trial;
  */
 public final class Figures {
     private static final double START_TOLERANCE = 0.10;
+    private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
+    private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
     private static final double CONFIDENCE = 0.95;
     private static final double COVERAGE = 0.99;
 
@@ -474,21 +477,43 @@ public final class Figures {
             return ohms("setting.trimmer");
         }
         if (choice("solder.pair").isPresent()) {
-            return ohms("trimmer.max");
+            return trimmerTurned() ? OptionalDouble.empty() : ohms("trimmer.max");
         }
         return OptionalDouble.of(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether the trimmer was set to a voltage after it was last proven at its maximum. */
+    private boolean trimmerTurned() {
+        List<Entry> entries = job.entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            String field = fieldOf(entries.get(i).fact()).orElse("");
+            if (SETTINGS.contains(field)) {
+                return true;
+            }
+            if (AT_MAXIMUM.contains(field)) {
+                return false;
+            }
+        }
+        return false;
     }
 
     // ---- the way down
     // ------------------------------------------------------------------------------------------------
 
-    /** Last output reading with the board on, empty while it is off. */
+    /** Last output reading since the board was switched on, empty while it is off. */
     public OptionalDouble now() {
         if (power != State.Power.ON) {
             return OptionalDouble.empty();
         }
-        OptionalDouble rail = rail();
-        return rail.isPresent() ? OptionalDouble.of(Math.abs(rail.getAsDouble())) : rail;
+        List<Entry> entries = job.entries();
+        for (int i = entries.size() - 1; i >= 0 && !(entries.get(i).fact() instanceof Fact.Power); i--) {
+            if (entries.get(i).fact() instanceof Fact.Reading reading
+                    && RailFields.isRail(reading.field())
+                    && !RailFields.isDead(reading.field())) {
+                return OptionalDouble.of(Math.abs(reading.value()));
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** Last reading of the output of any kind, power on or off, as read. */
