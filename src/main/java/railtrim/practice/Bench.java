@@ -44,25 +44,21 @@ public final class Bench implements Time {
     private final VirtualMeter meter;
     private final RandomGenerator chance;
     private final Wiring wiring = new Wiring();
+    private final Fate fate;
     private final Set<Mishap> mishaps = EnumSet.noneOf(Mishap.class);
     private final double cellVolts;
 
     private double seconds;
     private boolean on;
     private boolean loaded;
-    private boolean failed;
     private double railAtSwitchOff;
     private double switchedOffAt;
-    private double chipWarmth;
-    private double regulatorWarmth;
-    private double runOffset;
-    private double highest;
-    private double lowest = Double.POSITIVE_INFINITY;
     private Optional<Node.Pair> clipped = Optional.empty();
 
     public Bench(Board board, Meter meter, RandomGenerator chance) {
         this.board = board;
         this.chance = chance;
+        this.fate = new Fate(board);
         this.meter = new VirtualMeter(meter, chance);
         // A fresh alkaline cell shows 1.55 to 1.62 V without load (common practice, no source).
         this.cellVolts = 1.55 + 0.07 * chance.nextDouble();
@@ -95,7 +91,7 @@ public final class Bench implements Time {
             double step = Math.min(TICK, left);
             seconds += step;
             left -= step;
-            warm(step);
+            fate.warm(step, on ? output() : 0, loaded);
             look();
         }
     }
@@ -113,8 +109,7 @@ public final class Bench implements Time {
         }
         on = true;
         loaded = false;
-        failed = false;
-        runOffset = board.failing().spread() * Math.max(-3, Math.min(3, chance.nextGaussian()));
+        fate.powerUp(chance);
         look();
     }
 
@@ -149,7 +144,7 @@ public final class Bench implements Time {
         if (mishaps.contains(Mishap.DAMAGED)) {
             return Seen.SMOKE;
         }
-        return failed ? board.failing().shows() : Seen.WELL;
+        return fate.failed() ? board.failing().shows() : Seen.WELL;
     }
 
     // ---- meter ----
@@ -198,11 +193,11 @@ public final class Bench implements Time {
 
     /** Temperature of the chip's case, °C, to a tenth. */
     public double chipTemperature() {
-        return tenth(board.warmth().room() + chipWarmth);
+        return tenth(fate.chipTemperature());
     }
 
     public double regulatorTemperature() {
-        return tenth(board.warmth().room() + regulatorWarmth);
+        return tenth(fate.regulatorTemperature());
     }
 
     public double roomTemperature() {
@@ -271,12 +266,12 @@ public final class Bench implements Time {
 
     /** Highest voltage the chip ever had, volts. */
     public double highestSeen() {
-        return highest;
+        return fate.highest();
     }
 
     /** Lowest voltage the chip ever had while on; infinity where it never was. */
     public double lowestSeen() {
-        return lowest;
+        return fate.lowest();
     }
 
     /** True magnitude of the output now, volts; no meter in between. */
@@ -361,47 +356,13 @@ public final class Bench implements Time {
             return;
         }
         double volts = output();
-        highest = Math.max(highest, volts);
-        lowest = Math.min(lowest, volts);
+        fate.feel(volts, loaded);
         if (volts > board.stock() + 0.0005) {
             mishaps.add(Mishap.ABOVE_STOCK);
         }
         if (volts > board.failing().damage()) {
             mishaps.add(Mishap.DAMAGED);
         }
-        if (loaded && volts < failsBelow()) {
-            failed = true;
-        }
-    }
-
-    /** Between the cold and the hot fail voltage, by how warm the chip is against its warmth at stock. */
-    private double failsBelow() {
-        double full = chipWatts(board.stock(), true) * board.warmth().chip();
-        double share = full <= 0 ? 1 : Math.max(0, Math.min(1, chipWarmth / full));
-        double cold = board.failing().cold();
-        return cold + share * (board.failing().hot() - cold) + runOffset;
-    }
-
-    private void warm(double step) {
-        double volts = on ? output() : 0;
-        double share = 1 - Math.exp(-step / board.warmth().seconds());
-        double chip = chipWatts(volts, loaded) * board.warmth().chip();
-        double regulator = regulatorWatts(volts) * board.warmth().regulator();
-        chipWarmth += share * (chip - chipWarmth);
-        regulatorWarmth += share * (regulator - regulatorWarmth);
-    }
-
-    private double chipWatts(double volts, boolean underLoad) {
-        return volts * board.amperes(volts, underLoad);
-    }
-
-    private double regulatorWatts(double volts) {
-        if (board.regulator().switching()) {
-            // A switching regulator of these years loses about a fifth of what it delivers (common practice, no
-            // source).
-            return 0.2 * chipWatts(volts, loaded);
-        }
-        return on ? (board.divider().input() - volts) * board.amperes(volts, loaded) : 0;
     }
 
     private static double tenth(double celsius) {

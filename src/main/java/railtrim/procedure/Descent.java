@@ -118,13 +118,14 @@ final class Descent {
         if (Double.isNaN(pending) || ended) {
             return;
         }
+        // What was aimed at stays what it was: this very trial must not move the aim it is judged by.
+        aimedFrom = Double.isNaN(position) ? reentry() + figures.stepVolts() : position;
         trials.add(new Trial(run, pending, fault, cold, load()));
         rounds++;
         boolean last = fault || option.equals("enough") || atFloor(pending);
         if (!last) {
             roundBase = sequence;
         }
-        aimedFrom = position;
         position = pending;
         pending = Double.NaN;
         end(last, fault, sequence);

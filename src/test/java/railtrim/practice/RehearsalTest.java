@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,5 +93,48 @@ class RehearsalTest {
         assertEquals(one.values(), other.values());
         assertNotEquals(
                 one.job(), rehearsal.play(DemoBoards.named("sound-board"), 6).job());
+    }
+
+    /** This specimen's second way down shows its fault at the very first voltage, above where the first one ended. */
+    @Test
+    void aRepeatedWayDownThatFailsAtOnceGoesOnWithTheFault() {
+        Board board = Specimens.of(DemoBoards.named("network-blade"), 9, 9).get(8);
+        Outcome outcome = new Rehearsal(PROCEDURE, Meter.basic()).play(board, 17);
+        String rounds = outcome.job().entries().stream()
+                .map(RehearsalTest::onTheWayDown)
+                .collect(Collectors.joining());
+        assertTrue(rounds.contains("|f"), "one of its ways down, " + rounds + ", fails at once");
+        assertEquals(Outcome.Ending.FINISHED, outcome.ending(), outcome.reason());
+    }
+
+    /** A bar for the beginning of a repeated way down, w for a voltage it was well at, f for a fault. */
+    private static String onTheWayDown(Entry entry) {
+        if (entry.fact() instanceof Fact.Power power && power.step().equals("down.on")) {
+            return "|";
+        }
+        if (entry.fact() instanceof Fact.Choice choice && choice.field().equals("down.seen")) {
+            return choice.option().equals("well") ? "w" : "f";
+        }
+        return "";
+    }
+
+    /** What every rehearsal has to keep to: it ends in a finished job or in words, and the chip is never worse off than before. */
+    @Test
+    void noChipGetsMoreThanStockOrIsLeftWhereItMayFail() {
+        Tally tally = new Rehearsal(PROCEDURE, Meter.basic()).playAll(drawn(7, 40), 7);
+        for (Outcome outcome : tally.outcomes()) {
+            assertNotEquals(Outcome.Ending.STUCK, outcome.ending(), "seed " + outcome.seed() + ": " + outcome.values());
+            assertEquals(Set.of(), outcome.mishaps(), "seed " + outcome.seed());
+        }
+        assertEquals(0, tally.aboveStock());
+        assertEquals(0, tally.belowFail());
+        // Few chips fail so near stock that nothing is left to gain.
+        assertTrue(tally.finished() >= 34, tally.values().toString());
+    }
+
+    private static List<Board> drawn(long seed, int boards) {
+        List<RegulatorFamily> families =
+                RegulatorFamilies.of(BuiltIn.text("regulators.json")).all();
+        return new RandomBoards(families, Rehearsal.chance(seed)).draw(boards);
     }
 }
