@@ -48,11 +48,11 @@ final class FaultTable implements Asked {
                     .put("towardsInput", effect.towardsInput())
                     .map());
             rows.add(List.of(
-                    words.of("command.fault." + effect.fault().id()),
+                    words.of("slip." + effect.fault().id()),
                     words.of(effect.harmful() ? "command.faults.harmful" : "command.faults.harmless"),
                     effect.voltage().isPresent()
                             ? Display.volts(circuit.signed(effect.voltage().getAsDouble()))
-                            : words.of("command.faults.towards-input")));
+                            : words.of("slip.towards-input")));
         }
         Sheet sheet = new Sheet()
                 .pair(words.of("command.label.stock"), Display.volts(circuit.signed(circuit.stock())))

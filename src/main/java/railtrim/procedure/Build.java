@@ -30,6 +30,7 @@ final class Build {
     private Function<Figures, List<Finding>> checks = figures -> List.of();
     private int dwellSeconds;
     private Picture picture = Picture.BOARD;
+    private Optional<Picture> pictureBefore = Optional.empty();
     private final List<String> spots = new ArrayList<>();
 
     private Build(String id, Phase phase, PowerNeed power) {
@@ -84,6 +85,12 @@ final class Build {
     Build picture(Picture what, String... where) {
         picture = what;
         spots.addAll(Arrays.asList(where));
+        return this;
+    }
+
+    /** Shown instead while the step's cautions are still to be read. */
+    Build pictureBefore(Picture what) {
+        pictureBefore = Optional.of(what);
         return this;
     }
 
@@ -188,6 +195,7 @@ final class Build {
                 checks,
                 dwellSeconds,
                 picture,
+                pictureBefore,
                 List.copyOf(spots));
     }
 }

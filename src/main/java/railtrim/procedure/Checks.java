@@ -262,8 +262,24 @@ final class Checks {
                     .forEach(reason -> findings.add(new Finding(kind, reason, kind == Kind.BLOCKS ? "pick" : "")));
             findings.add(
                     says("verdict.start-predicted", Display.volts(hand.start()), Display.volts(hand.startWorst())));
+            findings.addAll(slips(figures));
         });
         return findings;
+    }
+
+    /** What must not happen with the iron, told before it is picked up: bridged pins, and the way the rail goes then. */
+    private static List<Finding> slips(Figures figures) {
+        return figures.slips().stream()
+                .filter(Slip::harmful)
+                .flatMap(slip -> slip.pins().stream())
+                .map(pins -> pins.voltage().isPresent()
+                        ? says(
+                                "verdict.bridge-volts",
+                                String.valueOf(pins.first()),
+                                String.valueOf(pins.second()),
+                                Display.volts(pins.voltage().getAsDouble()))
+                        : says("verdict.bridge", String.valueOf(pins.first()), String.valueOf(pins.second())))
+                .toList();
     }
 
     // ---- wire

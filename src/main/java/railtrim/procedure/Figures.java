@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
 import railtrim.circuit.Circuit;
-import railtrim.circuit.Faults;
 import railtrim.circuit.InCircuit;
 import railtrim.circuit.LineSolve;
 import railtrim.circuit.Outline;
@@ -388,16 +387,29 @@ public final class Figures {
                 place().get(), reference().getAsDouble(), stock().getAsDouble(), leg.getAsDouble(), bias()));
     }
 
-    public List<Faults.Effect> faults() {
+    /**
+     * What each slip at the divider and at the pins would do, worst first; empty until the circuit is known. Before anything is soldered the
+     * trimmer in hand counts as the part to be added.
+     */
+    public List<Slip> slips() {
         return memo(
-                "faults",
+                "slips",
                 () -> circuit()
-                        .map(circuit -> Faults.table(
-                                circuit,
-                                addedNow().orElse(Double.POSITIVE_INFINITY),
-                                supply(),
-                                ratedHigh().orElse(Double.NaN)))
+                        .map(circuit -> Slip.all(
+                                circuit, addedOrPlanned(), leastAdded(), supply(), ratedHigh(), outline(), pins()))
                         .orElse(List.of()));
+    }
+
+    private double addedOrPlanned() {
+        double now = addedNow().orElse(Double.POSITIVE_INFINITY);
+        return Double.isFinite(now) ? now : ohms("trimmer.max").orElse(now);
+    }
+
+    /** The trimmer turned right down, until a fixed resistor has its place. */
+    private double leastAdded() {
+        return chose("fit.left", "resistor-only")
+                ? addedOrPlanned()
+                : Math.min(addedOrPlanned(), ohms("trimmer.min").orElse(Double.POSITIVE_INFINITY));
     }
 
     private Supply supply() {

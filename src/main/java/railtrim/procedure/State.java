@@ -49,7 +49,13 @@ public record State(
             List<String> open,
             List<String> missing,
             List<Step.Finding> findings,
-            List<railtrim.job.Entry> entries) {}
+            List<railtrim.job.Entry> entries) {
+
+        /** Which picture belongs beside it now. */
+        public Step.Picture picture() {
+            return open.isEmpty() ? step.picture() : step.pictureBefore().orElse(step.picture());
+        }
+    }
 
     /** Stands before everything else. */
     public sealed interface Card {

@@ -1,6 +1,7 @@
 package railtrim.procedure;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -15,6 +16,7 @@ import railtrim.quantity.Message;
  * @param needed false where the job so far makes the step pointless (then it counts as done)
  * @param checks what is wrong or worth saying about the readings of this step together
  * @param dwellSeconds least time between the step's first appearance as current and its last answer, 0 for none
+ * @param pictureBefore stands in its place while cautions of the step are still to be read
  * @param spots what to touch in this step: pins and places for the picture, e.g. {@code "red:OUTPUT"}, {@code "black:GROUND"}
  */
 public record Step(
@@ -30,6 +32,7 @@ public record Step(
         Function<Figures, List<Finding>> checks,
         int dwellSeconds,
         Picture picture,
+        Optional<Picture> pictureBefore,
         List<String> spots) {
 
     /** Which picture belongs beside the step. */
@@ -42,7 +45,8 @@ public record Step(
         TRIMMER,
         BUDGET,
         RESISTORS,
-        HEAT
+        HEAT,
+        FAULTS
     }
 
     /**

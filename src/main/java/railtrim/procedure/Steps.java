@@ -310,6 +310,7 @@ final class Steps {
                 .dead("solder.dead")
                 .choice("solder.pair", figures -> Choices.pairs(ANY_PAIR))
                 .checks(Checks::solder)
+                .pictureBefore(Picture.FAULTS)
                 .picture(Picture.DIVIDER, "solder")
                 .done());
         steps.add(step(Phase.WIRE, "proof", PowerNeed.OFF)

@@ -3,8 +3,8 @@ package railtrim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import railtrim.circuit.Faults;
 import railtrim.procedure.Figures;
+import railtrim.procedure.Slip;
 import railtrim.procedure.State.Status;
 import railtrim.quantity.Display;
 import railtrim.report.Checklist.Block;
@@ -62,26 +62,26 @@ final class HandoverPart {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Points(points));
-        if (!figures.faults().isEmpty()) {
+        if (!figures.slips().isEmpty()) {
             blocks.add(new Block.Says(source.say("report.next.faults")));
             blocks.add(new Block.Grid(
                     List.of(
                             source.say("report.fault.what"),
                             source.say("report.fault.output"),
                             source.say("report.fault.harm")),
-                    figures.faults().stream().map(this::fault).toList()));
+                    figures.slips().stream().map(this::fault).toList()));
         }
         return blocks;
     }
 
-    private List<String> fault(Faults.Effect effect) {
-        String output = effect.voltage().isPresent()
-                ? Display.volts(effect.voltage().getAsDouble())
-                : source.say(effect.towardsInput() ? "report.fault.towards-input" : "report.not-known");
+    private List<String> fault(Slip slip) {
+        String output = slip.volts().isPresent()
+                ? Display.volts(slip.volts().getAsDouble())
+                : source.say(slip.towardsInput() ? "slip.towards-input" : "slip.unsure");
         return List.of(
-                source.say("report.fault." + effect.fault().id()),
+                slip.told(source.words()),
                 output,
-                source.say(effect.harmful() ? "report.fault.harmful" : "report.fault.harmless"));
+                source.say(slip.harmful() ? "report.fault.harmful" : "report.fault.harmless"));
     }
 
     /** Only what follows from the job itself is claimed here. */

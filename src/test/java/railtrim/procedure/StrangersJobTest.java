@@ -58,7 +58,7 @@ class StrangersJobTest {
 
     private static void workOutEverything(Job job) {
         Figures figures = PROCEDURE.state(job).figures();
-        figures.faults();
+        figures.slips();
         figures.points();
         figures.solution();
         figures.start();

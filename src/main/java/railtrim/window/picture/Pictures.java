@@ -21,7 +21,7 @@ public final class Pictures {
     public static Node of(State.StepState shown, State state, Words words) {
         State lookedAt = new State(
                 state.job(), state.figures(), state.steps(), shown, state.card(), state.power(), state.complete());
-        return forStep(shown.step().picture(), lookedAt, words);
+        return forStep(shown.picture(), lookedAt, words);
     }
 
     static Drawing drawing(Step.Picture kind, State state, Words words) {
@@ -34,6 +34,7 @@ public final class Pictures {
             case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);
             case RESISTORS -> new ResistorsDrawing(ResistorsData.of(state.figures()), words);
+            case FAULTS -> new FaultsDrawing(FaultsData.of(state.figures()), words);
             case HEAT -> new HeatDrawing(HeatData.of(state.figures()), words);
         };
     }

@@ -50,7 +50,7 @@ class JobPicturesTest {
     }
 
     static Drawing drawing(State state) {
-        return Pictures.drawing(state.current().step().picture(), state, Samples.WORDS);
+        return Pictures.drawing(state.current().picture(), state, Samples.WORDS);
     }
 
     @Test
@@ -68,7 +68,7 @@ class JobPicturesTest {
     void everyKindOfPictureComesUpInAJob() {
         Set<Step.Picture> seen = new HashSet<>();
         Jobs.states("network-blade", 7)
-                .forEach(state -> seen.add(state.current().step().picture()));
+                .forEach(state -> seen.add(state.current().picture()));
         assertEquals(Set.of(Step.Picture.values()), seen);
     }
 }

@@ -7,11 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.circuit.Bridges;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
 import railtrim.parts.Bands;
 import railtrim.parts.Resistors;
+import railtrim.procedure.Slip;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.window.picture.LadderData.Kind;
@@ -33,6 +35,7 @@ final class Samples {
         trimmers(all);
         budgets(all);
         resistors(all);
+        faults(all);
         heats(all);
         return all;
     }
@@ -383,6 +386,44 @@ final class Samples {
         all.put(
                 "resistors-two",
                 new ResistorsDrawing(new ResistorsData(rows.subList(1, 3), some(3.024), some(3.024), none()), WORDS));
+    }
+
+    private static Slip slip(String id, double volts, boolean harmful) {
+        return new Slip(id, Optional.empty(), some(volts), false, harmful);
+    }
+
+    private static Slip bridge(int pin, PinRole one, PinRole two, OptionalDouble volts, boolean up, boolean harmful) {
+        return new Slip(
+                "bridge",
+                Optional.of(new Bridges.Bridge(pin, pin + 1, one, two, volts, up, harmful)),
+                volts,
+                up,
+                harmful);
+    }
+
+    private static void faults(Map<String, Drawing> all) {
+        all.put("faults-empty", new FaultsDrawing(new FaultsData(List.of(), none(), false, false), WORDS));
+        // LM1117 with 120/220 Ω on 12 V, a 1 kΩ part across the lower leg
+        List<Slip> three = List.of(
+                bridge(2, PinRole.OUTPUT, PinRole.INPUT, some(12), true, true),
+                bridge(1, PinRole.ADJUST, PinRole.OUTPUT, some(10.8), true, true),
+                slip("lower-open", 10.8, true),
+                slip("upper-short", 10.8, true),
+                slip("added-wrong-leg", 3.83, true),
+                slip("added-open", 3.555, false),
+                slip("upper-open", 1.263, false),
+                slip("added-short", 1.25, false),
+                slip("lower-short", 1.25, false));
+        all.put("faults-three-pins", new FaultsDrawing(new FaultsData(three, some(3.555), false, false), WORDS));
+        all.put("faults-negative", new FaultsDrawing(new FaultsData(three, some(3.6), true, true), WORDS));
+        List<Slip> eight = new ArrayList<>(three.subList(2, 9));
+        eight.add(0, bridge(5, PinRole.ADJUST, PinRole.NOT_CONNECTED, none(), false, true));
+        eight.add(1, bridge(1, PinRole.NOT_CONNECTED, PinRole.INPUT, none(), true, true));
+        eight.add(5, bridge(7, PinRole.GROUND, PinRole.SWITCH, some(0), false, true));
+        eight.add(bridge(2, PinRole.INPUT, PinRole.ENABLE, none(), false, false));
+        eight.add(bridge(3, PinRole.ENABLE, PinRole.NOT_CONNECTED, none(), false, true));
+        eight.add(bridge(6, PinRole.NOT_CONNECTED, PinRole.GROUND, none(), false, true));
+        all.put("faults-eight-pins", new FaultsDrawing(new FaultsData(eight, some(3.465), true, false), WORDS));
     }
 
     private static void heats(Map<String, Drawing> all) {
