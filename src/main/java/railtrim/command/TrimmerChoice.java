@@ -1,6 +1,7 @@
 package railtrim.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -17,7 +18,7 @@ import railtrim.quantity.Message;
 @Command(name = "trimmer", description = "${bundle:command.trimmer.about}")
 final class TrimmerChoice implements Asked {
     private static final double COMMON_TOLERANCE = 0.10;
-    private static final List<Integer> COMMON_TURNS = List.of(25, 1);
+    private static final List<Integer> COMMON_TURNS = List.of(25, 12, 1);
 
     private final Words words;
 
@@ -59,7 +60,9 @@ final class TrimmerChoice implements Asked {
             throw BadInput.of("command.wrong.measured-min-alone");
         }
         List<Rated> rated = measuredMax == null
-                ? Trimmers.rank(circuit, wish).stream().map(Rated::of).toList()
+                ? Trimmers.rank(circuit, wish, tolerances()).stream()
+                        .map(Rated::of)
+                        .toList()
                 : List.of(inHand(circuit, wish));
         boolean any = rated.stream().anyMatch(one -> one.verdict() != Trimmers.Verdict.REFUSED);
         List<Object> list = rated.stream()
@@ -80,9 +83,16 @@ final class TrimmerChoice implements Asked {
                             Display.volts(circuit.reference()),
                             Display.volts(circuit.stock())));
         }
-        double fraction = tolerance == null ? COMMON_TOLERANCE : Typed.fraction("--tolerance", tolerance, 0.1, 30);
         List<Integer> each = turns == null ? COMMON_TURNS : List.of((int) Typed.whole("--turns", turns, 1, 40));
-        return new Trimmers.Wish(drop, lowestVolts, fraction, each);
+        return new Trimmers.Wish(drop, lowestVolts, tolerances().get(0), each);
+    }
+
+    private List<Double> tolerances() {
+        return tolerance == null
+                ? List.of(COMMON_TOLERANCE)
+                : Arrays.stream(tolerance.split(",", -1))
+                        .map(one -> Typed.fraction("--tolerance", one, 0.1, 30))
+                        .toList();
     }
 
     /** The trimmer as measured. Where its other end was not measured the wiper is taken to reach 0 Ω, with the stop resistor in series. */
@@ -101,13 +111,19 @@ final class TrimmerChoice implements Asked {
         double ohmsPerTurn = (top - minimum) / fewest;
         return new Rated(
                 maximum,
+                0,
+                wish.tolerance(),
                 fewest,
                 judged.start(),
                 judged.startWorst(),
+                circuit.magnitude(measuredMin == null ? 0 : minimum),
                 judged.lowest(),
                 measuredMin == null ? stop : 0,
                 1000 * ohmsPerTurn * circuit.sensitivity(top),
                 1000 * ohmsPerTurn * circuit.sensitivity(circuit.addedFor(wish.lowest())),
+                1000 * ohmsPerTurn * circuit.sensitivity(circuit.addedFor(wish.lowest())),
+                minimum > 0 ? (circuit.magnitude(minimum) - circuit.reference()) / minimum : circuit.legCurrent(),
+                Trimmers.wiperLimit(maximum),
                 judged.verdict(),
                 judged.reasons());
     }
@@ -119,7 +135,9 @@ final class TrimmerChoice implements Asked {
             if (one.verdict() != Trimmers.Verdict.REFUSED || rated.size() == 1) {
                 rows.add(List.of(
                         words.of("command.trimmer.verdict." + one.word()),
-                        Display.part(one.nominal()),
+                        one.fine() > 0
+                                ? Display.part(one.nominal()) + " + " + Display.part(one.fine())
+                                : Display.part(one.nominal()),
                         Integer.toString(one.turns()),
                         Display.volts(circuit.signed(one.start())),
                         Display.volts(circuit.signed(one.startWorst())),
@@ -157,25 +175,37 @@ final class TrimmerChoice implements Asked {
     /** One trimmer as it is written out; voltages are magnitudes, steps are millivolts for one turn of the screw. */
     private record Rated(
             double nominal,
+            double fine,
+            double tolerance,
             int turns,
             double start,
             double startWorst,
+            double lowestBare,
             double lowest,
             double stopResistor,
             double perTurnStart,
             double perTurnLowest,
+            double coarsePerTurnLowest,
+            double endCurrent,
+            double wiperLimit,
             Trimmers.Verdict verdict,
             List<Message> reasons) {
         static Rated of(Trimmers.Candidate one) {
             return new Rated(
                     one.nominal(),
+                    one.fine(),
+                    one.tolerance(),
                     one.turns(),
                     one.start(),
                     one.startWorst(),
+                    one.lowestBare(),
                     one.lowest(),
                     one.stopResistor(),
                     one.millivoltsPerTurnStart(),
                     one.millivoltsPerTurnLowest(),
+                    one.coarseMillivoltsPerTurnLowest(),
+                    one.endCurrent(),
+                    Trimmers.wiperLimit(one.nominal()),
                     one.verdict(),
                     one.reasons());
         }
@@ -184,17 +214,27 @@ final class TrimmerChoice implements Asked {
             return Named.word(verdict);
         }
 
-        /** {@code millivoltsPerTurn} is the coarsest of the way down, at the lowest voltage wished for. */
+        /**
+         * {@code nominal} is all that can be turned, {@code coarse} and {@code fine} its parts; {@code millivoltsPerTurn} is the coarsest of the
+         * way down, at the lowest voltage wished for, for the fine screw where there is one.
+         */
         Json json(Circuit circuit, Words words) {
             return Json.object()
-                    .put("nominal", nominal)
+                    .put("nominal", nominal + fine)
+                    .put("coarse", nominal)
+                    .put("fine", fine)
+                    .put("tolerance", tolerance)
                     .put("turns", turns)
                     .put("start", circuit.signed(start))
                     .put("startWorst", circuit.signed(startWorst))
                     .put("lowest", circuit.signed(lowest))
+                    .put("lowestBare", circuit.signed(lowestBare))
                     .put("stopResistor", stopResistor)
                     .put("millivoltsPerTurn", perTurnLowest)
                     .put("millivoltsPerTurnStart", perTurnStart)
+                    .put("coarseMillivoltsPerTurn", coarsePerTurnLowest)
+                    .put("endCurrent", endCurrent)
+                    .put("wiperLimit", wiperLimit)
                     .put("verdict", word())
                     .put("reasons", reasons.stream().map(words::of).toList());
         }

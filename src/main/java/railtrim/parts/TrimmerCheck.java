@@ -52,10 +52,15 @@ final class TrimmerCheck {
         this.stop = Trimmers.stopResistor(circuit, wish.lowest());
     }
 
-    Candidate candidate(double nominal, int turns) {
-        double startWorst = circuit.magnitude(nominal * (1 - wish.tolerance()));
+    /** @param fine ohms of the fine trimmer in series, 0 for none */
+    Candidate candidate(double nominal, double fine, int turns) {
+        boolean pair = fine > 0;
+        double total = nominal + fine;
+        double end = Trimmers.endResistance(nominal) + (pair ? Trimmers.endResistance(fine) : 0);
+        double startWorst = circuit.magnitude(total * (1 - wish.tolerance()));
         double lowest = circuit.magnitude(stop * (1 - Trimmers.STOP_TOLERANCE));
-        double perTurnLowest = millivoltsPerTurn(nominal, turns, lowestAdded);
+        double coarseLowest = millivoltsPerTurn(nominal, turns, lowestAdded);
+        double perTurnLowest = pair ? millivoltsPerTurn(fine, turns, lowestAdded) : coarseLowest;
         double endAcross = circuit.magnitude(stop) - circuit.reference();
         double endCurrent = endAcross / stop;
 
@@ -65,14 +70,14 @@ final class TrimmerCheck {
                     "parts.trimmer.starts-low",
                     Display.volts(startWorst),
                     Display.volts(startLimit),
-                    Display.ohms(nominal * (1 - wish.tolerance())),
+                    Display.ohms(total * (1 - wish.tolerance())),
                     Display.ohms(Trimmers.leastMaximum(circuit, wish.startDrop()))));
         }
-        if (Trimmers.endResistance(nominal) > lowestAdded) {
+        if (end > lowestAdded) {
             refusals.add(Message.of(
                     "parts.trimmer.reach",
-                    Display.ohms(Trimmers.endResistance(nominal)),
-                    Display.volts(circuit.magnitude(Trimmers.endResistance(nominal))),
+                    Display.ohms(end),
+                    Display.volts(circuit.magnitude(end)),
                     Display.volts(wish.lowest())));
         }
 
@@ -84,6 +89,11 @@ final class TrimmerCheck {
                     millivolts(perTurnLowest),
                     Display.volts(wish.lowest()),
                     millivolts(finest)));
+        }
+        double coarseMove = coarseLowest * Trimmers.FINEST_MOVE;
+        if (pair && coarseMove > 1000 * Trimmers.JUMP * circuit.stock()) {
+            cares.add(
+                    Message.of("parts.trimmer.coarse-one-jumps", millivolts(coarseMove), Display.volts(wish.lowest())));
         }
         if (turns == 1) {
             cares.add(Message.of("parts.trimmer.one-turn"));
@@ -99,6 +109,15 @@ final class TrimmerCheck {
         List<Message> reasons = new ArrayList<>(refusals);
         if (refusals.isEmpty()) {
             reasons.add(Message.of("parts.trimmer.starts-safe", Display.volts(startWorst), Display.volts(startLimit)));
+            if (pair) {
+                reasons.add(Message.of(
+                        "parts.trimmer.pair",
+                        millivolts(perTurnLowest),
+                        Display.volts(wish.lowest()),
+                        String.valueOf(Math.round(nominal / fine)),
+                        millivolts(coarseLowest)));
+                reasons.add(Message.of("parts.trimmer.pair-use"));
+            }
             reasons.addAll(cares);
             reasons.add(Message.of(
                     "parts.trimmer.stop",
@@ -108,14 +127,15 @@ final class TrimmerCheck {
         }
         return new Candidate(
                 nominal,
+                fine,
                 turns,
                 wish.tolerance(),
-                circuit.magnitude(nominal),
+                circuit.magnitude(total),
                 startWorst,
                 circuit.magnitude(0),
                 lowest,
                 stop,
-                millivoltsPerTurn(nominal, turns, nominal),
+                millivoltsPerTurn(pair ? fine : nominal, turns, total),
                 perTurnLowest,
                 endCurrent,
                 endAcross * endCurrent,

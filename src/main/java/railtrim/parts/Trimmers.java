@@ -2,6 +2,7 @@ package railtrim.parts;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import railtrim.circuit.Circuit;
@@ -29,17 +30,23 @@ public final class Trimmers {
     }
 
     /**
+     * A trimmer, or a coarse and a fine one in series: the coarse one comes down, the fine one sets the last millivolts.
+     *
+     * @param nominal of the trimmer, or of the coarse one, ohms
+     * @param fine of the fine one in series with it, ohms; 0 where there is none
+     * @param turns of the screw, the same for both
      * @param start voltage with the nominal maximum
      * @param startWorst voltage with the maximum at the low end of its tolerance
      * @param lowestBare voltage with the wiper at the end of travel and no stop resistor
      * @param lowest voltage at the end of travel with the stop resistor
      * @param stopResistor preferred E24 value in series, ohms, 0 where none is needed
-     * @param millivoltsPerTurnStart at the start of travel; {@code ...Lowest} at the lowest wished voltage
+     * @param millivoltsPerTurnStart at the start of travel; {@code ...Lowest} at the lowest wished voltage; of the fine one where there is one
      * @param endCurrent through the wiper at the end of travel with the stop resistor, amperes; {@code endPower} in what is left of the trimmer and the
      *     stop together, watts
      */
     public record Candidate(
             double nominal,
+            double fine,
             int turns,
             double tolerance,
             double start,
@@ -55,6 +62,20 @@ public final class Trimmers {
             List<Message> reasons) {
         public Candidate {
             reasons = List.copyOf(reasons);
+        }
+
+        public boolean pair() {
+            return fine > 0;
+        }
+
+        /** Ohms of everything that can be turned. */
+        public double total() {
+            return nominal + fine;
+        }
+
+        /** Millivolts for one turn of the coarse screw at the lowest wished voltage; the same as {@link #millivoltsPerTurnLowest} for a single one. */
+        public double coarseMillivoltsPerTurnLowest() {
+            return pair() ? millivoltsPerTurnLowest * nominal / fine : millivoltsPerTurnLowest;
         }
     }
 
@@ -73,6 +94,15 @@ public final class Trimmers {
     /** A finest move of more than this part of stock may jump past the point where the board fails, our own choice. */
     static final double JUMP = 0.01;
 
+    /**
+     * A fine trimmer spans at least so many finest moves of the coarse one, our own choice: a quarter of a turn is easy to stop within, and
+     * leaves no gap between the places where the coarse one can be left.
+     */
+    static final int FINE_SPAN = 5;
+
+    /** With fewer turns the fine one would have to be nearly as large as the coarse one. */
+    static final int LEAST_TURNS_OF_A_PAIR = 5;
+
     /** What is left at the end of travel: 1 % of the value or 2 Ω, whichever is more (Bourns 3296 and 3362). */
     static double endResistance(double nominal) {
         return Math.max(0.01 * nominal, 2);
@@ -85,7 +115,7 @@ public final class Trimmers {
     static final double SHORTENED = 0.1;
 
     /** No current through the wiper above √(P/R), amperes: makers give no figure of their own, so the track's rating is taken. */
-    static double wiperLimit(double nominal) {
+    public static double wiperLimit(double nominal) {
         return Math.sqrt(RATED_POWER / nominal);
     }
 
@@ -100,7 +130,8 @@ public final class Trimmers {
     }
 
     /**
-     * Best first: every maker's value (1-2-5 and 1-2-2.5-5 steps, 10 Ω to 1 MΩ) by number of turns; good before usable, and among them the one
+     * Best first: every maker's value (1-2-5 and 1-2-2.5-5 steps, 10 Ω to 1 MΩ) by number of turns, and for several turns each value also with
+     * the smallest fine trimmer in series that leaves no gap; good before usable, a good single one before a good pair, and among them the one
      * that is finest at the lowest wished voltage; refused ones last.
      *
      * <p>Start voltages are for the trimmer alone; a stop resistor in series brings the start nearer to stock. The lowest voltages count the stop
@@ -112,11 +143,45 @@ public final class Trimmers {
     public static List<Candidate> rank(Circuit circuit, Wish wish) {
         TrimmerCheck check = new TrimmerCheck(circuit, wish);
         return makersValues().stream()
-                .flatMap(nominal -> wish.turns().stream().distinct().map(turns -> check.candidate(nominal, turns)))
-                .sorted(Comparator.comparing(Candidate::verdict)
-                        .thenComparingDouble(Candidate::millivoltsPerTurnLowest)
-                        .thenComparingDouble(Candidate::nominal))
+                .flatMap(nominal -> wish.turns().stream()
+                        .distinct()
+                        .flatMap(turns -> Stream.concat(
+                                Stream.of(check.candidate(nominal, 0, turns)),
+                                fineFor(nominal, turns, wish.tolerance()).stream()
+                                        .mapToObj(fine -> check.candidate(nominal, fine, turns)))))
+                .sorted(BEST_FIRST)
                 .toList();
+    }
+
+    /** The same for trimmers of several tolerances, in one list. @param tolerances fractions, used instead of that of the wish */
+    public static List<Candidate> rank(Circuit circuit, Wish wish, List<Double> tolerances) {
+        return tolerances.stream()
+                .distinct()
+                .map(tolerance -> new Wish(wish.startDrop(), wish.lowest(), tolerance, wish.turns()))
+                .flatMap(each -> rank(circuit, each).stream())
+                .sorted(BEST_FIRST)
+                .toList();
+    }
+
+    private static final Comparator<Candidate> BEST_FIRST = Comparator.comparing(Candidate::verdict)
+            .thenComparing(each -> each.verdict() == Verdict.GOOD && each.pair())
+            .thenComparingDouble(Candidate::millivoltsPerTurnLowest)
+            .thenComparingDouble(Candidate::nominal)
+            .thenComparingDouble(Candidate::tolerance);
+
+    /**
+     * The smallest maker's value that, at the low end of its tolerance, spans {@link #FINE_SPAN} finest moves of the coarse one at the high end
+     * of its own; empty for too few turns, or where the smallest value made would be no finer.
+     */
+    static OptionalDouble fineFor(double coarse, int turns, double tolerance) {
+        if (turns < LEAST_TURNS_OF_A_PAIR || tolerance >= 1) {
+            return OptionalDouble.empty();
+        }
+        double span = FINE_SPAN * FINEST_MOVE * coarse * (1 + tolerance) / turns;
+        return makersValues().stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(fine -> fine * (1 - tolerance) >= span && fine < coarse)
+                .findFirst();
     }
 
     /** 10 Ω to 1 MΩ in 1-2-2.5-5 steps, which hold the 1-2-5 steps. */

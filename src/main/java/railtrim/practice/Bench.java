@@ -208,8 +208,17 @@ public final class Bench implements Time {
 
     /** A trimmer out of the drawer. @param stopOhms resistor in series with it, 0 for none */
     public Part.Trimmer takeTrimmer(double marked, int turns, double tolerance, double stopOhms) {
+        return takeTrimmers(marked, 0, turns, tolerance, stopOhms);
+    }
+
+    /** The same with a fine trimmer in series. @param fine ohms as marked, 0 for none */
+    public Part.Trimmer takeTrimmers(double marked, double fine, int turns, double tolerance, double stopOhms) {
         double stop = stopOhms * (1 + 0.01 * (2 * chance.nextDouble() - 1));
-        return new Part.Trimmer(new VirtualTrimmer(marked, turns, tolerance, chance), stop);
+        VirtualTrimmer coarse = new VirtualTrimmer(marked, turns, tolerance, chance);
+        return new Part.Trimmer(
+                coarse,
+                fine > 0 ? Optional.of(new VirtualTrimmer(fine, turns, tolerance, chance)) : Optional.empty(),
+                stop);
     }
 
     /** One or more resistors out of the drawer, joined; each off its marking by at most the tolerance (a fraction). */
@@ -249,6 +258,12 @@ public final class Bench implements Time {
     /** @param travel from 0, least resistance, to 1, most */
     public void turn(Part.Trimmer part, double travel) {
         part.trimmer().turnTo(travel);
+        look();
+    }
+
+    /** Turns the fine trimmer of the part, where it has one. */
+    public void turnFine(Part.Trimmer part, double travel) {
+        part.fine().ifPresent(fine -> fine.turnTo(travel));
         look();
     }
 

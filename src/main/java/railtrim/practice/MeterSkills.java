@@ -81,9 +81,7 @@ final class MeterSkills {
     /** With the trimmer at its end there is no lower to go. */
     private static Answer lookOnTheWayDown(Skill.Asked asked, Workpiece piece) {
         Seen seen = load(asked, piece);
-        boolean atEnd = piece.trimmer
-                .filter(part -> part.trimmer().travel() <= part.trimmer().finest())
-                .isPresent();
+        boolean atEnd = piece.trimmer.filter(Part.Trimmer::atItsEnd).isPresent();
         return asked.picked(seen == Seen.WELL && atEnd ? "enough" : seen.id());
     }
 

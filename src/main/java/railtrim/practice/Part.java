@@ -1,6 +1,7 @@
 package railtrim.practice;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Something to put across two pins of the practice board. */
 public sealed interface Part {
@@ -10,18 +11,31 @@ public sealed interface Part {
     /** A fixed resistor, or two of them joined. */
     record Fixed(String marked, double ohms) implements Part {}
 
-    /** A trimmer with its stop resistor in series. */
+    /** A trimmer with its stop resistor in series, and maybe a fine trimmer too. */
     final class Trimmer implements Part {
         private final VirtualTrimmer trimmer;
+        private final Optional<VirtualTrimmer> fine;
         private final double stopOhms;
 
-        Trimmer(VirtualTrimmer trimmer, double stopOhms) {
+        Trimmer(VirtualTrimmer trimmer, Optional<VirtualTrimmer> fine, double stopOhms) {
             this.trimmer = trimmer;
+            this.fine = fine;
             this.stopOhms = stopOhms;
         }
 
+        /** The only one, or the coarse one of two. */
         public VirtualTrimmer trimmer() {
             return trimmer;
+        }
+
+        public Optional<VirtualTrimmer> fine() {
+            return fine;
+        }
+
+        /** Nothing is left to turn down. */
+        public boolean atItsEnd() {
+            return trimmer.travel() <= trimmer.finest()
+                    && fine.filter(each -> each.travel() > each.finest()).isEmpty();
         }
 
         public double stopOhms() {
@@ -30,7 +44,7 @@ public sealed interface Part {
 
         @Override
         public double ohms() {
-            return trimmer.ohms() + stopOhms;
+            return trimmer.ohms() + fine.map(VirtualTrimmer::ohms).orElse(0.0) + stopOhms;
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Field;
 
@@ -80,7 +81,10 @@ final class TrimmerSkills {
     private static Answer fitStop(Skill.Asked asked, Workpiece piece) {
         String pick = asked.figures().choice("trimmer.pick").orElse("");
         for (Trimmers.Candidate candidate : asked.figures().trimmers()) {
-            if (Math.round(candidate.nominal()) == ohms(pick) && candidate.turns() == turns(pick)) {
+            Picked wanted = Picked.of(pick);
+            if (Math.round(candidate.nominal()) == wanted.ohms()
+                    && Math.round(candidate.fine()) == wanted.fine()
+                    && candidate.turns() == wanted.turns()) {
                 fetch(piece, pick, candidate.stopResistor());
                 return asked.picked("fitted");
             }
@@ -89,27 +93,32 @@ final class TrimmerSkills {
     }
 
     private static void fetch(Workpiece piece, String pick, double stopOhms) {
-        piece.trimmer = Optional.of(piece.bench.takeTrimmer(ohms(pick), turns(pick), TOLERANCE, stopOhms));
+        Picked wanted = Picked.of(pick);
+        piece.trimmer = Optional.of(
+                piece.bench.takeTrimmers(wanted.ohms(), wanted.fine(), wanted.turns(), TOLERANCE, stopOhms));
     }
 
-    private static long ohms(String pick) {
-        return Long.parseLong(pick.substring(0, pick.indexOf('x')));
-    }
-
-    private static int turns(String pick) {
-        return Integer.parseInt(pick.substring(pick.indexOf('x') + 1));
+    /** A trimmer as the procedure writes it: "10000x25", or "10000x25+200x25" with a fine one, 0 for none, in series. */
+    private record Picked(long ohms, long fine, int turns) {
+        static Picked of(String pick) {
+            String[] parts = pick.split("[x+]");
+            return new Picked(
+                    Long.parseLong(parts[0]),
+                    parts.length > 2 ? Long.parseLong(parts[2]) : 0,
+                    Integer.parseInt(parts[1]));
+        }
     }
 
     private static Answer loose(Skill.Asked asked, Workpiece piece, double travel) {
         return withTrimmer(asked, piece, part -> {
-            piece.bench.turn(part, travel);
+            piece.turnAll(part, travel);
             return asked.typed(piece.bench.ohms(part));
         });
     }
 
     private static Answer inPlace(Skill.Asked asked, Workpiece piece, double travel) {
         return withTrimmer(asked, piece, part -> {
-            piece.bench.turn(part, travel);
+            piece.turnAll(part, travel);
             return asked.typed(piece.ohms(piece.leg()));
         });
     }
@@ -130,29 +139,60 @@ final class TrimmerSkills {
         }
         double wanted = target.getAsDouble();
         return withTrimmer(asked, piece, part -> {
-            while (magnitude(piece) < wanted && part.trimmer().travel() < 1) {
-                turnBy(piece, part, 1);
-            }
-            double above = magnitude(piece);
-            while (magnitude(piece) > wanted && part.trimmer().travel() > 0) {
-                above = magnitude(piece);
-                turnBy(piece, part, -1);
-            }
-            double below = wanted - magnitude(piece);
-            if (below > 0 && (neverBelow || above - wanted < below)) {
-                turnBy(piece, part, 1);
+            if (part.fine().isPresent()) {
+                comeNear(piece, part, wanted);
+                settle(
+                        piece,
+                        new Screw(part.fine().get(), travel -> piece.bench.turnFine(part, travel)),
+                        wanted,
+                        neverBelow);
+            } else {
+                settle(piece, new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel)), wanted, neverBelow);
             }
             return asked.typed(piece.rail());
         });
     }
 
-    private static void turnBy(Workpiece piece, Part.Trimmer part, int notches) {
-        piece.bench.turn(
-                part, part.trimmer().travel() + notches * part.trimmer().finest());
+    /** With the fine trimmer at its maximum, down with the coarse one, and a stop before its next notch could go past. */
+    private static void comeNear(Workpiece piece, Part.Trimmer part, double wanted) {
+        Screw coarse = new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel));
+        piece.bench.turnFine(part, 1);
+        while (magnitude(piece) < wanted && coarse.trimmer().travel() < 1) {
+            coarse.by(1);
+        }
+        double notch = 0;
+        while (magnitude(piece) - wanted > 3 * notch && coarse.trimmer().travel() > 0) {
+            double before = magnitude(piece);
+            coarse.by(-1);
+            notch = Math.max(notch, before - magnitude(piece));
+        }
+    }
+
+    /** To the notch that shows nearest, or nearest above. */
+    private static void settle(Workpiece piece, Screw screw, double wanted, boolean neverBelow) {
+        while (magnitude(piece) < wanted && screw.trimmer().travel() < 1) {
+            screw.by(1);
+        }
+        double above = magnitude(piece);
+        while (magnitude(piece) > wanted && screw.trimmer().travel() > 0) {
+            above = magnitude(piece);
+            screw.by(-1);
+        }
+        double below = wanted - magnitude(piece);
+        if (below > 0 && (neverBelow || above - wanted < below)) {
+            screw.by(1);
+        }
+    }
+
+    /** One of the screws to turn. */
+    private record Screw(VirtualTrimmer trimmer, DoubleConsumer turn) {
+        void by(int notches) {
+            turn.accept(trimmer.travel() + notches * trimmer.finest());
+        }
     }
 
     private static Answer atTheEnd(Skill.Asked asked, Workpiece piece) {
-        return withTrimmer(asked, piece, part -> asked.picked(part.trimmer().travel() <= 0 ? "at-end" : "not-yet"));
+        return withTrimmer(asked, piece, part -> asked.picked(part.atItsEnd() ? "at-end" : "not-yet"));
     }
 
     private static double magnitude(Workpiece piece) {

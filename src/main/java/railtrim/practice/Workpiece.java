@@ -67,7 +67,13 @@ final class Workpiece {
     }
 
     void trimmerToMaximum() {
-        trimmer.ifPresent(part -> bench.turn(part, 1));
+        trimmer.ifPresent(part -> turnAll(part, 1));
+    }
+
+    /** To an end of travel, the fine trimmer too where there is one. */
+    void turnAll(Part.Trimmer part, double travel) {
+        bench.turn(part, travel);
+        bench.turnFine(part, travel);
     }
 
     static String volts(double volts) {

@@ -16,6 +16,7 @@ import railtrim.quantity.Message;
 /** The lists of answers the steps offer. */
 final class Choices {
     private static final int TRIMMERS_SHOWN = 8;
+    private static final int PAIRS_SHOWN = 3;
     private static final int RESISTORS_SHOWN = 8;
 
     private Choices() {}
@@ -63,24 +64,44 @@ final class Choices {
     // --------------------------------------------------------------------------------------------------
 
     static String trimmerId(Trimmers.Candidate candidate) {
-        return Math.round(candidate.nominal()) + "x" + candidate.turns();
+        String one = Math.round(candidate.nominal()) + "x" + candidate.turns();
+        return candidate.pair() ? one + "+" + Math.round(candidate.fine()) + "x" + candidate.turns() : one;
     }
 
+    /** Not pairs alone: a person may have a single trimmer in the drawer. */
     static List<Option> trimmers(Figures figures) {
-        return figures.trimmers().stream()
+        List<Trimmers.Candidate> fit = figures.trimmers().stream()
                 .filter(candidate -> candidate.verdict() != Trimmers.Verdict.REFUSED)
-                .limit(TRIMMERS_SHOWN)
-                .map(candidate -> new Option(
-                        trimmerId(candidate),
-                        Message.of(
-                                candidate.verdict() == Trimmers.Verdict.GOOD
-                                        ? "option.trimmer.pick.good"
-                                        : "option.trimmer.pick.usable",
-                                Display.part(candidate.nominal()),
-                                String.valueOf(candidate.turns()),
-                                Display.volts(candidate.startWorst()),
-                                candidate.stopResistor() > 0 ? Display.part(candidate.stopResistor()) : "–")))
                 .toList();
+        List<Trimmers.Candidate> pairs =
+                fit.stream().filter(Trimmers.Candidate::pair).limit(PAIRS_SHOWN).toList();
+        return fit.stream()
+                .filter(candidate -> !candidate.pair() || pairs.contains(candidate))
+                .limit(TRIMMERS_SHOWN)
+                .map(candidate -> new Option(trimmerId(candidate), trimmerInWords(candidate)))
+                .toList();
+    }
+
+    private static Message trimmerInWords(Trimmers.Candidate candidate) {
+        boolean good = candidate.verdict() == Trimmers.Verdict.GOOD;
+        String key = candidate.pair()
+                ? good ? "option.trimmer.pick.pair-good" : "option.trimmer.pick.pair-usable"
+                : good ? "option.trimmer.pick.good" : "option.trimmer.pick.usable";
+        return Message.of(
+                key,
+                Display.part(candidate.nominal()),
+                String.valueOf(candidate.turns()),
+                Display.volts(candidate.startWorst()),
+                candidate.stopResistor() > 0 ? Display.part(candidate.stopResistor()) : "–",
+                roughly(candidate.millivoltsPerTurnLowest()),
+                candidate.pair() ? Display.part(candidate.fine()) : "–");
+    }
+
+    /** Two digits are enough to choose by. */
+    private static String roughly(double millivolts) {
+        return millivolts >= 1000
+                ? Math.round(millivolts / 100) / 10.0 + " V"
+                : millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 
     static String resistorId(Resistors.Candidate candidate) {

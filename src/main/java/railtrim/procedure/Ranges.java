@@ -115,8 +115,8 @@ final class Ranges {
         return figures.trimmerPicked().map(candidate -> {
             double stop = figures.chose("trimmer.stop", "fitted") ? candidate.stopResistor() : 0;
             return new Expected(
-                    0.88 * candidate.nominal() + 0.95 * stop,
-                    1.12 * candidate.nominal() + 1.05 * stop,
+                    0.88 * candidate.total() + 0.95 * stop,
+                    1.12 * candidate.total() + 1.05 * stop,
                     Message.of("expected.trimmer-max"));
         });
     }
@@ -124,7 +124,8 @@ final class Ranges {
     static Optional<Expected> trimmerMinimum(Figures figures) {
         return figures.trimmerPicked().map(candidate -> {
             double stop = figures.chose("trimmer.stop", "fitted") ? candidate.stopResistor() : 0;
-            double end = Math.max(0.02 * candidate.nominal(), 5);
+            double end = Math.max(0.02 * candidate.nominal(), 5)
+                    + (candidate.pair() ? Math.max(0.02 * candidate.fine(), 5) : 0);
             return new Expected(0.94 * stop, 1.06 * stop + end, Message.of("expected.trimmer-min"));
         });
     }

@@ -166,11 +166,81 @@ class TrimmersTest {
     @Test
     void everyMakersValueIsRankedWithEveryNumberOfTurns() {
         List<Candidate> ranked = Trimmers.rank(floating(), WISH);
-        assertEquals(21 * 3, ranked.size());
+        assertEquals(21 * 3, ranked.stream().filter(each -> !each.pair()).count());
         assertEquals(
                 List.of(10.0, 20.0, 25.0, 50.0, 100.0, 200.0, 250.0, 500.0, 1000.0),
                 Trimmers.makersValues().subList(0, 9));
         assertEquals(1e6, Trimmers.makersValues().get(20));
+    }
+
+    /**
+     * A quarter turn of 10 kΩ +10 % with 25 turns is 110 Ω: 200 Ω −10 % spans it, 100 Ω does not. One turn of it is 8 Ω, at 2.9 V with
+     * x·R²/(R+Rt)² = 0.8449 mV/Ω (computed) 6.76 mV, where one turn of the coarse one moves 338 mV.
+     */
+    @Test
+    void aFineTrimmerInSeriesSetsMillivoltsWhereTheCoarseOneAloneSetsTenths() {
+        Candidate pair = pair(Trimmers.rank(floating(), WISH), 10_000, 25);
+        assertEquals(200, pair.fine());
+        assertEquals(6.76, pair.millivoltsPerTurnLowest(), 0.01);
+        assertEquals(338, pair.coarseMillivoltsPerTurnLowest(), 0.5);
+        assertEquals(Verdict.GOOD, pair.verdict());
+        assertTrue(has(pair.reasons(), "parts.trimmer.pair"));
+        assertTrue(has(pair.reasons(), "parts.trimmer.pair-use"));
+        // Both count at the start: (10,000 + 200)·0.9 = 9,180 Ω by the law.
+        assertEquals(floating().magnitude(9_180), pair.startWorst(), 1e-9);
+        assertEquals(floating().magnitude(10_200), pair.start(), 1e-9);
+    }
+
+    @Test
+    void aPairComesFirstWhereNoSingleTrimmerIsFineEnoughAndNotWhereOneIs() {
+        assertTrue(Trimmers.rank(floating(), WISH).get(0).pair());
+        assertFalse(Trimmers.rank(floating(), new Wish(0.02, 3.40, 0.10, List.of(25)))
+                .get(0)
+                .pair());
+    }
+
+    @Test
+    void aTrimmerOfOneTurnHasNoFinePartner() {
+        assertTrue(Trimmers.rank(floating(), new Wish(0.02, 2.9, 0.10, List.of(1))).stream()
+                .noneMatch(Candidate::pair));
+        assertTrue(Trimmers.fineFor(10_000, 4, 0.10).isEmpty());
+        assertEquals(1_000, Trimmers.fineFor(10_000, 5, 0.10).orElseThrow());
+        // The smallest value made is 10 Ω: no finer than a coarse one of 10 Ω.
+        assertTrue(Trimmers.fineFor(10, 25, 0.10).isEmpty());
+        assertEquals(10, Trimmers.fineFor(20, 25, 0.10).orElseThrow());
+    }
+
+    /** The fine one at the low end of its tolerance spans five finest moves of the coarse one at the high end of its own: no gap is left. */
+    @Test
+    void theFineTrimmerAlwaysReachesFromOnePlaceOfTheCoarseOneToTheNext() {
+        for (double coarse : Trimmers.makersValues()) {
+            for (int turns : new int[] {5, 10, 12, 20, 25}) {
+                Trimmers.fineFor(coarse, turns, 0.20).ifPresent(fine -> {
+                    assertTrue(fine * 0.8 >= 5 * coarse * 1.2 / turns / 20, coarse + " with " + turns + " turns");
+                    assertTrue(fine < coarse);
+                });
+            }
+        }
+    }
+
+    /** 50 kΩ: a twentieth of a coarse turn at 2.9 V is 100 Ω·0.8449 mV/Ω = 84 mV, where 1 % of stock is 36 mV. */
+    @Test
+    void aCoarseTrimmerThatCouldJumpPastTheFaultIsToldSoAlsoInAPair() {
+        Candidate pair = pair(Trimmers.rank(floating(), new Wish(0.01, 2.9, 0.10, List.of(25))), 50_000, 25);
+        assertTrue(has(pair.reasons(), "parts.trimmer.coarse-one-jumps"));
+        assertEquals(Verdict.USABLE, pair.verdict());
+    }
+
+    @Test
+    void trimmersOfSeveralTolerancesStandInOneListBestFirst() {
+        List<Candidate> ranked = Trimmers.rank(floating(), WISH, List.of(0.10, 0.20));
+        assertEquals(2 * Trimmers.rank(floating(), WISH).size(), ranked.size());
+        assertEquals(0.10, candidate(ranked, 10_000, 25).tolerance());
+        Verdict before = Verdict.GOOD;
+        for (Candidate each : ranked) {
+            assertTrue(each.verdict().compareTo(before) >= 0);
+            before = each.verdict();
+        }
     }
 
     @Test
@@ -197,7 +267,7 @@ class TrimmersTest {
                     continue;
                 }
                 for (int sample = 0; sample < 5; sample++) {
-                    double maximum = candidate.nominal() * (1 + tolerance * (2 * random.nextDouble() - 1));
+                    double maximum = candidate.total() * (1 + tolerance * (2 * random.nextDouble() - 1));
                     double stop = candidate.stopResistor() * (1 + 0.01 * (2 * random.nextDouble() - 1));
                     assertTrue(circuit.magnitude(maximum + stop) >= start, what);
                     assertTrue(circuit.magnitude(maximum + stop) <= circuit.stock(), what);
@@ -283,7 +353,14 @@ class TrimmersTest {
 
     private static Candidate candidate(List<Candidate> ranked, double nominal, int turns) {
         return ranked.stream()
-                .filter(candidate -> candidate.nominal() == nominal && candidate.turns() == turns)
+                .filter(candidate -> !candidate.pair() && candidate.nominal() == nominal && candidate.turns() == turns)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Candidate pair(List<Candidate> ranked, double coarse, int turns) {
+        return ranked.stream()
+                .filter(candidate -> candidate.pair() && candidate.nominal() == coarse && candidate.turns() == turns)
                 .findFirst()
                 .orElseThrow();
     }

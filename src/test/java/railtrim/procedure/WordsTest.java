@@ -167,8 +167,12 @@ class WordsTest {
 
     @Test
     void everyAnswerThatCanBePickedHasItsWords() {
-        Stream<String> dynamic =
-                Stream.of("option.trimmer.pick.good", "option.trimmer.pick.usable", "option.res.pick.named");
+        Stream<String> dynamic = Stream.of(
+                "option.trimmer.pick.good",
+                "option.trimmer.pick.usable",
+                "option.trimmer.pick.pair-good",
+                "option.trimmer.pick.pair-usable",
+                "option.res.pick.named");
         each(Stream.concat(optionKeys(), dynamic), WordsTest::text);
     }
 
@@ -187,7 +191,12 @@ class WordsTest {
                 List.of("title", "why", "action", "outside").forEach(part -> asked.add("step." + step + "." + part)));
         fieldWords().forEach(field -> asked.addAll(List.of(field + ".label", field + ".help")));
         optionKeys().forEach(asked::add);
-        asked.addAll(List.of("option.trimmer.pick.good", "option.trimmer.pick.usable", "option.res.pick.named"));
+        asked.addAll(List.of(
+                "option.trimmer.pick.good",
+                "option.trimmer.pick.usable",
+                "option.trimmer.pick.pair-good",
+                "option.trimmer.pick.pair-usable",
+                "option.res.pick.named"));
         each(
                 WORDS.keySet().stream().filter(key -> key.matches("(step|field|option)\\..*")),
                 key -> assertTrue(asked.contains(key), key));

@@ -10,9 +10,10 @@ import railtrim.quantity.Display;
 
 /** The drawer of parts: it holds what the job has chosen. */
 final class Drawer {
-    record Trimmer(double ohms, int turns, double stopOhms) {
+    /** @param fine ohms of a fine trimmer in series, 0 for none */
+    record Trimmer(double ohms, double fine, int turns, double stopOhms) {
         String name() {
-            return Display.ohms(ohms);
+            return fine > 0 ? Display.part(ohms) + " + " + Display.part(fine) : Display.part(ohms);
         }
     }
 
@@ -26,23 +27,22 @@ final class Drawer {
 
     private Drawer() {}
 
-    /** The trimmer picked in the job ("10000x25"), with its stop resistor where one is fitted. */
+    /** The trimmer picked in the job ("10000x25", or "10000x25+200x25" for a coarse and a fine one), with its stop resistor where one is fitted. */
     static Optional<Trimmer> trimmer(Figures figures) {
         return figures.choice("trimmer.pick").filter(pick -> pick.contains("x")).map(pick -> {
-            double ohms = Double.parseDouble(pick.substring(0, pick.indexOf('x')));
-            int turns = Integer.parseInt(pick.substring(pick.indexOf('x') + 1));
+            String[] parts = pick.split("[x+]");
             boolean stop =
                     figures.choice("trimmer.stop").filter("fitted"::equals).isPresent();
-            return new Trimmer(ohms, turns, stop ? stopOhms(figures, ohms, turns) : 0);
+            return new Trimmer(
+                    Double.parseDouble(parts[0]),
+                    parts.length > 2 ? Double.parseDouble(parts[2]) : 0,
+                    Integer.parseInt(parts[1]),
+                    stop ? stopOhms(figures) : 0);
         });
     }
 
-    private static double stopOhms(Figures figures, double ohms, int turns) {
-        return figures.trimmers().stream()
-                .filter(each -> Math.round(each.nominal()) == Math.round(ohms) && each.turns() == turns)
-                .mapToDouble(each -> each.stopResistor())
-                .findFirst()
-                .orElse(0);
+    private static double stopOhms(Figures figures) {
+        return figures.trimmerPicked().map(each -> each.stopResistor()).orElse(0.0);
     }
 
     /** The resistors picked in the job: "single:680", "series:470+220", "parallel:1000+2200". */

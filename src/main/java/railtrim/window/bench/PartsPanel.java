@@ -2,6 +2,7 @@ package railtrim.window.bench;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,6 +15,7 @@ import javafx.scene.layout.VBox;
 import railtrim.circuit.Leg;
 import railtrim.practice.Node.Pair;
 import railtrim.practice.Part;
+import railtrim.practice.VirtualTrimmer;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
@@ -30,6 +32,8 @@ final class PartsPanel implements BenchView.Panel {
     private final VBox box = Build.column("bench-panel");
     private final Slider travel = new Slider(0, 1, 0.5);
     private final Label turned = Build.label("", "help");
+    private final Slider fineTravel = new Slider(0, 1, 0.5);
+    private final Label fineTurned = Build.label("", "help");
     private boolean showing;
     private String built = "";
 
@@ -38,13 +42,18 @@ final class PartsPanel implements BenchView.Panel {
         this.work = work;
         this.figures = figures;
         this.deed = deed;
-        travel.setId("trimmer-travel");
-        travel.setAccessibleText(words.of("window.bench.trimmer.travel"));
-        travel.setBlockIncrement(0.01);
-        HBox.setHgrow(travel, Priority.ALWAYS);
-        travel.valueProperty().addListener((of, was, is) -> {
+        prepare(travel, "trimmer-travel", "window.bench.trimmer.travel", work::turn);
+        prepare(fineTravel, "trimmer-fine-travel", "window.bench.trimmer.fine-travel", work::turnFine);
+    }
+
+    private void prepare(Slider slider, String id, String key, DoubleConsumer turn) {
+        slider.setId(id);
+        slider.setAccessibleText(words.of(key));
+        slider.setBlockIncrement(0.01);
+        HBox.setHgrow(slider, Priority.ALWAYS);
+        slider.valueProperty().addListener((of, was, is) -> {
             if (!showing) {
-                deed.accept(() -> work.turn(is.doubleValue()));
+                deed.accept(() -> turn.accept(is.doubleValue()));
             }
         });
     }
@@ -82,16 +91,18 @@ final class PartsPanel implements BenchView.Panel {
     }
 
     private void showTurned(Part.Trimmer part) {
+        showTurned(part.trimmer(), travel, turned);
+        part.fine().ifPresent(fine -> showTurned(fine, fineTravel, fineTurned));
+    }
+
+    private void showTurned(VirtualTrimmer trimmer, Slider slider, Label says) {
         showing = true;
-        travel.setValue(part.trimmer().travel());
+        slider.setValue(trimmer.travel());
         showing = false;
-        turned.setText(words.of(
+        says.setText(words.of(
                 "window.bench.turned",
-                String.format(
-                        java.util.Locale.ROOT,
-                        "%.2f",
-                        part.trimmer().travel() * part.trimmer().turns()),
-                Integer.toString(part.trimmer().turns())));
+                String.format(java.util.Locale.ROOT, "%.2f", trimmer.travel() * trimmer.turns()),
+                Integer.toString(trimmer.turns())));
     }
 
     private Node trimmer(Drawer.Trimmer wanted) {
@@ -125,25 +136,34 @@ final class PartsPanel implements BenchView.Panel {
     }
 
     private Node turning(Part.Trimmer part) {
-        double fine = 0.02 / part.trimmer().turns();
-        double coarse = 0.5 / part.trimmer().turns();
-        HBox fineRow = Build.row(
-                "bench-row",
-                nudge("trimmer-down-more", "window.bench.down-more", -coarse),
-                nudge("trimmer-down", "window.bench.down", -fine),
-                nudge("trimmer-up", "window.bench.up", fine),
-                nudge("trimmer-up-more", "window.bench.up-more", coarse),
-                turned);
-        return Build.column("bench-part", travel, fineRow);
+        VBox screws = Build.column("bench-part");
+        if (part.fine().isPresent()) {
+            screws.getChildren().add(Build.label(words.of("window.bench.trimmer.coarse"), "help"));
+        }
+        screws.getChildren().addAll(travel, nudges("trimmer", part.trimmer(), work::turn, turned));
+        part.fine()
+                .ifPresent(fine -> screws.getChildren()
+                        .addAll(
+                                Build.label(words.of("window.bench.trimmer.fine"), "help"),
+                                fineTravel,
+                                nudges("trimmer-fine", fine, work::turnFine, fineTurned)));
+        return screws;
     }
 
-    private Button nudge(String id, String key, double by) {
-        return button(
-                id,
-                key,
-                () -> work.trimmer()
-                        .ifPresent(each -> work.turn(
-                                Math.max(0, Math.min(1, each.part().trimmer().travel() + by)))));
+    private Node nudges(String id, VirtualTrimmer screw, DoubleConsumer turn, Label says) {
+        double little = 0.02 / screw.turns();
+        double more = 0.5 / screw.turns();
+        return Build.row(
+                "bench-row",
+                nudge(id + "-down-more", "window.bench.down-more", screw, turn, -more),
+                nudge(id + "-down", "window.bench.down", screw, turn, -little),
+                nudge(id + "-up", "window.bench.up", screw, turn, little),
+                nudge(id + "-up-more", "window.bench.up-more", screw, turn, more),
+                says);
+    }
+
+    private Button nudge(String id, String key, VirtualTrimmer screw, DoubleConsumer turn, double by) {
+        return button(id, key, () -> turn.accept(Math.max(0, Math.min(1, screw.travel() + by))));
     }
 
     private Node resistor(Drawer.Resistor wanted) {

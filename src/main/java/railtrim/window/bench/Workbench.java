@@ -132,8 +132,9 @@ final class Workbench {
 
     void fetchTrimmer(Drawer.Trimmer wanted) {
         trimmer.ifPresent(old -> bench.remove(old.part()));
-        Part.Trimmer part = bench.takeTrimmer(wanted.ohms(), wanted.turns(), 0.10, wanted.stopOhms());
+        Part.Trimmer part = bench.takeTrimmers(wanted.ohms(), wanted.fine(), wanted.turns(), 0.10, wanted.stopOhms());
         bench.turn(part, 0.5);
+        bench.turnFine(part, 0.5);
         trimmer = Optional.of(new Mounted<>(part, wanted.name(), Optional.empty(), false));
         measure();
     }
@@ -147,6 +148,11 @@ final class Workbench {
 
     void turn(double travel) {
         trimmer.ifPresent(each -> bench.turn(each.part(), travel));
+        measure();
+    }
+
+    void turnFine(double travel) {
+        trimmer.ifPresent(each -> bench.turnFine(each.part(), travel));
         measure();
     }
 

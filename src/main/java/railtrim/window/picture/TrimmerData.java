@@ -11,12 +11,14 @@ import railtrim.procedure.State;
 /**
  * The trimmer in hand, or the one picked while it is not measured yet.
  *
- * @param nominal ohms, empty before one is picked; {@code turns} likewise
+ * @param nominal ohms, of the coarse one where there are two; empty before one is picked; {@code turns} likewise
+ * @param fine ohms of a fine trimmer in series; empty where there is none
  * @param most ohms at its maximum, stop resistor included; {@code least} at its minimum; as measured where that was done
  * @param highest volts at the output with the trimmer at its maximum; {@code lowest} at its minimum; magnitudes
  */
 record TrimmerData(
         OptionalDouble nominal,
+        OptionalDouble fine,
         Optional<Integer> turns,
         OptionalDouble stop,
         OptionalDouble most,
@@ -43,9 +45,10 @@ record TrimmerData(
         double extra = stop.orElse(0);
         return new TrimmerData(
                 value(picked, Trimmers.Candidate::nominal),
+                value(picked.filter(Trimmers.Candidate::pair), Trimmers.Candidate::fine),
                 picked.map(Trimmers.Candidate::turns),
                 stop,
-                first.unless("trimmer.max", most.isPresent() ? most : value(picked, each -> each.nominal() + extra)),
+                first.unless("trimmer.max", most.isPresent() ? most : value(picked, each -> each.total() + extra)),
                 least.isPresent() ? least : stop,
                 first.unless(
                         "trimmer.max",

@@ -25,7 +25,14 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         if (data.nominal().isEmpty()) {
             return words.of("picture.trimmer.title");
         }
-        String ohms = Display.ohms(data.nominal().getAsDouble());
+        String ohms = Display.part(data.nominal().getAsDouble());
+        if (data.fine().isPresent()) {
+            return words.of(
+                    "picture.trimmer.title.pair",
+                    ohms,
+                    Display.part(data.fine().getAsDouble()),
+                    String.valueOf(data.turns().orElse(1)));
+        }
         return data.turns()
                 .map(turns -> turns > 1
                         ? words.of("picture.trimmer.title.turns", ohms, String.valueOf(turns))
@@ -87,6 +94,17 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         sheet.disc(right, second, 3, Ink.ADDED_FILL);
         sheet.writeLines(
                 words.of("picture.trimmer.to-leg"), right + 10, first + 4, 76, 2, Align.LEFT, Type.PLAIN, Ink.TEXT);
+        data.fine().ifPresent(ohms -> {
+            double x = (pinX(2) + right) / 2;
+            sheet.box(x - 52, first - 10, 104, 20, 3, Ink.ADDED);
+            sheet.write(
+                    words.of("picture.trimmer.fine", Display.part(ohms)),
+                    x,
+                    first + 4,
+                    Align.CENTRE,
+                    Type.SMALL,
+                    Ink.TEXT);
+        });
         data.stop().ifPresent(ohms -> {
             double x = (pinX(1) + right) / 2;
             sheet.box(x - 22, second - 8, 44, 16, 2, Ink.ADDED);

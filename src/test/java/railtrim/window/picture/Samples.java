@@ -293,6 +293,7 @@ final class Samples {
                 new TrimmerDrawing(
                         new TrimmerData(
                                 none(),
+                                none(),
                                 Optional.empty(),
                                 none(),
                                 none(),
@@ -308,6 +309,7 @@ final class Samples {
                     new TrimmerDrawing(
                             new TrimmerData(
                                     some(10_000),
+                                    at == TrimmerData.At.MAXIMUM ? some(200) : none(),
                                     Optional.of(at == TrimmerData.At.BETWEEN ? 1 : 25),
                                     at == TrimmerData.At.MINIMUM ? none() : some(680),
                                     some(10_680),
