@@ -282,7 +282,9 @@ final class Standing {
             }
             long lastWork = 0;
             for (int i = index - 1; i >= 0 && looks.get(i).step().power().endsOn(); i--) {
-                lastWork = Math.max(lastWork, freshest.get(looks.get(i).step().id()));
+                for (Entry entry : looks.get(i).counting()) {
+                    lastWork = Math.max(lastWork, entry.sequence());
+                }
             }
             return lastOff > lastWork;
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.List;
 import java.util.Set;
@@ -95,16 +96,22 @@ class RehearsalTest {
                 one.job(), rehearsal.play(DemoBoards.named("sound-board"), 6).job());
     }
 
-    /** This specimen's second way down shows its fault at the very first voltage, above where the first one ended. */
+    /** Rare: a second way down shows its fault at the very first voltage, above where the first one ended. Seeds are tried until one does. */
     @Test
     void aRepeatedWayDownThatFailsAtOnceGoesOnWithTheFault() {
-        Board board = Specimens.of(DemoBoards.named("network-blade"), 9, 9).get(8);
-        Outcome outcome = new Rehearsal(PROCEDURE, Meter.basic()).play(board, 17);
-        String rounds = outcome.job().entries().stream()
-                .map(RehearsalTest::onTheWayDown)
-                .collect(Collectors.joining());
-        assertTrue(rounds.contains("|f"), "one of its ways down, " + rounds + ", fails at once");
-        assertEquals(Outcome.Ending.FINISHED, outcome.ending(), outcome.reason());
+        List<Board> boards = Specimens.of(DemoBoards.named("network-blade"), 60, 9);
+        Rehearsal rehearsal = new Rehearsal(PROCEDURE, Meter.basic());
+        for (int seed = 0; seed < boards.size(); seed++) {
+            Outcome outcome = rehearsal.play(boards.get(seed), seed);
+            String rounds = outcome.job().entries().stream()
+                    .map(RehearsalTest::onTheWayDown)
+                    .collect(Collectors.joining());
+            if (rounds.contains("|f")) {
+                assertEquals(Outcome.Ending.FINISHED, outcome.ending(), "seed " + seed + ": " + outcome.reason());
+                return;
+            }
+        }
+        fail("of " + boards.size() + " boards none failed at the first voltage of a repeated way down");
     }
 
     /** A bar for the beginning of a repeated way down, w for a voltage it was well at, f for a fault. */

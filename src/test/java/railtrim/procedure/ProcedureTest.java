@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -160,6 +161,23 @@ class ProcedureTest {
         job.course.type("safe.rail", "20 mV", false);
         assertTrue(job.course.state().card().isEmpty());
         assertEquals("down.back", job.current(), "the trimmer is proven back at maximum before power comes again");
+    }
+
+    @Test
+    void aFaultMadeSafeIsNotSwitchedOffASecondTime() {
+        HalfDone job = HalfDone.upTo("down.watch");
+        job.course.choose("down.seen", "reset");
+        job.course.type("safe.rail", "0 V", false);
+        assertEquals("fault.note", job.current());
+        assertEquals(Status.NOT_NEEDED, job.course.state().step("down.off").status());
+    }
+
+    @Test
+    void aWayDownThatEndsWithoutAFaultIsSwitchedOff() {
+        HalfDone job = HalfDone.upTo("down.watch");
+        job.wait(Duration.ofSeconds(61));
+        job.course.choose("down.seen", "enough");
+        assertEquals("down.off", job.current());
     }
 
     @Test
