@@ -1,5 +1,6 @@
 package railtrim.circuit;
 
+import java.util.function.ToDoubleFunction;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 
@@ -21,6 +22,19 @@ public final class InCircuit {
     public record Delta(double outAdjust, double adjustGround, double outGround) {}
 
     /**
+     * A delta with what the readings leave open.
+     *
+     * @param outAdjustUncertainty standard, ohms; likewise the others; infinite for a load that cannot be told from open
+     */
+    public record DeltaKnown(
+            Delta delta, double outAdjustUncertainty, double adjustGroundUncertainty, double outGroundUncertainty) {
+        /** Relative standard uncertainty of the worse of the two resistors. */
+        public double worstSpread() {
+            return Math.max(outAdjustUncertainty / delta.outAdjust(), adjustGroundUncertainty / delta.adjustGround());
+        }
+    }
+
+    /**
      * With star arms so = (Moa+Mog−Mag)/2 and likewise, P = so·sa + sa·sg + sg·so: R1 = P/sg, R2 = P/so, load = P/sa. A load too large to
      * be told from open is infinity.
      *
@@ -28,7 +42,21 @@ public final class InCircuit {
      *     (±(0.8 % + 0.2 Ω)) would leave a leg uncertain by more than 15 %, as it does with a load of a few ohms
      */
     public static Delta solve(double readOutAdjust, double readAdjustGround, double readOutGround) {
-        Delta delta = sides(readOutAdjust, readAdjustGround, readOutGround);
+        double[] readings = {readOutAdjust, readAdjustGround, readOutGround};
+        double[] standards = new double[3];
+        for (int i = 0; i < 3; i++) {
+            standards[i] = error(readings[i]) / Math.sqrt(3);
+        }
+        return solve(readings, standards).delta();
+    }
+
+    /**
+     * As above, with the readings' own uncertainties.
+     *
+     * @param readings out–adjust, adjust–ground, out–ground, ohms; {@code standards} their standard uncertainties in the same order
+     */
+    public static DeltaKnown solve(double[] readings, double[] standards) {
+        Delta delta = sides(readings, standards);
         boolean sound = delta.outAdjust() > 0
                 && delta.adjustGround() > 0
                 && Double.isFinite(delta.outAdjust())
@@ -36,22 +64,26 @@ public final class InCircuit {
         if (!sound) {
             throw BadInput.of(
                     "circuit.delta-impossible",
-                    Display.ohms(readOutAdjust),
-                    Display.ohms(readAdjustGround),
-                    Display.ohms(readOutGround));
+                    Display.ohms(readings[0]),
+                    Display.ohms(readings[1]),
+                    Display.ohms(readings[2]));
         }
-        double spread = worstSpread(delta, readOutAdjust, readAdjustGround, readOutGround);
-        if (!(spread <= COARSEST)) {
+        DeltaKnown known = new DeltaKnown(
+                delta,
+                spread(readings, standards, Delta::outAdjust),
+                spread(readings, standards, Delta::adjustGround),
+                spread(readings, standards, Delta::outGround));
+        if (!(known.worstSpread() <= COARSEST)) {
             throw BadInput.of("circuit.delta-too-coarse");
         }
-        return delta;
+        return known;
     }
 
-    private static Delta sides(double outAdjust, double adjustGround, double outGround) {
-        double armOut = (outAdjust + outGround - adjustGround) / 2;
-        double armAdjust = (outAdjust + adjustGround - outGround) / 2;
-        double armGround = (adjustGround + outGround - outAdjust) / 2;
-        double noise = error(outAdjust) + error(adjustGround) + error(outGround);
+    private static Delta sides(double[] readings, double[] standards) {
+        double armOut = (readings[0] + readings[2] - readings[1]) / 2;
+        double armAdjust = (readings[0] + readings[1] - readings[2]) / 2;
+        double armGround = (readings[1] + readings[2] - readings[0]) / 2;
+        double noise = Math.sqrt(3) * (standards[0] + standards[1] + standards[2]);
         // An open load makes this arm exactly 0; reading errors may push it a little below.
         double adjust = armAdjust < 0 && armAdjust > -noise ? 0 : armAdjust;
         double products = armOut * adjust + adjust * armGround + armGround * armOut;
@@ -61,20 +93,21 @@ public final class InCircuit {
                 : new Delta(Double.NaN, Double.NaN, Double.NaN);
     }
 
-    /** Relative standard uncertainty of the worse leg, carried over from the readings one by one. */
-    private static double worstSpread(Delta delta, double outAdjust, double adjustGround, double outGround) {
-        double[] readings = {outAdjust, adjustGround, outGround};
-        double first = 0;
-        double second = 0;
-        for (int i = 0; i < 3; i++) {
-            double[] moved = readings.clone();
-            moved[i] += readings[i] * 1e-6;
-            Delta near = sides(moved[0], moved[1], moved[2]);
-            double steps = error(readings[i]) / Math.sqrt(3) / (readings[i] * 1e-6);
-            first += square((near.outAdjust() - delta.outAdjust()) * steps);
-            second += square((near.adjustGround() - delta.adjustGround()) * steps);
+    /** Standard uncertainty of one side, carried over from the readings one by one. */
+    private static double spread(double[] readings, double[] standards, ToDoubleFunction<Delta> side) {
+        double found = side.applyAsDouble(sides(readings, standards));
+        if (Double.isInfinite(found)) {
+            return Double.POSITIVE_INFINITY;
         }
-        return Math.max(Math.sqrt(first) / delta.outAdjust(), Math.sqrt(second) / delta.adjustGround());
+        double squares = 0;
+        for (int i = 0; i < 3; i++) {
+            // A small part of the reading, not its whole uncertainty: near a short the sides bend sharply.
+            double step = readings[i] * 1e-6;
+            double[] moved = readings.clone();
+            moved[i] += step;
+            squares += square((side.applyAsDouble(sides(moved, standards)) - found) * standards[i] / step);
+        }
+        return Math.sqrt(squares);
     }
 
     private static double error(double ohms) {

@@ -9,8 +9,17 @@ import railtrim.quantity.Unit;
 public final class LineSolve {
     private LineSolve() {}
 
-    /** @param added ohms, infinity for open; @param volts magnitude; @param uncertainty standard, volts, 0 where not known */
-    public record Point(double added, double volts, double uncertainty) {}
+    /**
+     * @param added ohms, infinity for open
+     * @param volts magnitude
+     * @param uncertainty of the voltage, standard, volts, 0 where not known
+     * @param addedUncertainty standard, ohms, 0 where exact or not known
+     */
+    public record Point(double added, double volts, double uncertainty, double addedUncertainty) {
+        public Point(double added, double volts, double uncertainty) {
+            this(added, volts, uncertainty, 0);
+        }
+    }
 
     /**
      * @param residuals volts, reading minus line, in the order of the points
@@ -34,7 +43,8 @@ public final class LineSolve {
 
     /**
      * Fits 1/(|V| − Vref) = (1/x)·(1/R + 1/Radded): the slope is 1/x, the intercept 1/(x·R). Each point weighs as the inverse square of its
-     * uncertainty carried over to the left side, u(V)/(|V| − Vref)²; where any uncertainty is not known, all are taken as equal in volts.
+     * uncertainty carried over to the left side, u(V)/(|V| − Vref)², and that of the resistance, slope·u(Radded)/Radded²; where any
+     * uncertainty of a voltage is not known, all are taken as equal in volts.
      *
      * @throws railtrim.quantity.BadInput for fewer than two different resistances, a voltage not above the reference, or a line that slopes the wrong way
      */
@@ -44,7 +54,9 @@ public final class LineSolve {
             throw BadInput.of("circuit.line-too-few");
         }
         boolean known = points.stream().allMatch(point -> point.uncertainty() > 0);
-        Sums sums = Sums.of(points, reference, known);
+        // How much an error of a resistance moves its reading depends on the slope, so that is found in two rounds.
+        Sums first = Sums.of(points, reference, known, 0);
+        Sums sums = known ? Sums.of(points, reference, known, Math.max(0, first.slope())) : first;
         double slope = sums.slope();
         double intercept = sums.intercept();
         if (!(slope > 0)) {
@@ -72,16 +84,19 @@ public final class LineSolve {
         if (!(point.uncertainty() >= 0) || Double.isInfinite(point.uncertainty())) {
             throw BadInput.of("circuit.not-positive", Display.of(point.uncertainty(), Unit.VOLT));
         }
+        if (!(point.addedUncertainty() >= 0) || Double.isInfinite(point.addedUncertainty())) {
+            throw BadInput.of("circuit.not-positive", Display.ohms(point.addedUncertainty()));
+        }
     }
 
     /** Weighted sums about the weighted means, so that far-apart magnitudes do not cancel. */
     private record Sums(double weight, double meanX, double meanY, double spreadX, double product) {
-        static Sums of(List<Point> points, double reference, boolean known) {
+        static Sums of(List<Point> points, double reference, boolean known, double slope) {
             double weight = 0;
             double sumX = 0;
             double sumY = 0;
             for (Point point : points) {
-                double w = weight(point, reference, known);
+                double w = weight(point, reference, known, slope);
                 weight += w;
                 sumX += w / point.added();
                 sumY += w / (point.volts() - reference);
@@ -91,7 +106,7 @@ public final class LineSolve {
             double spreadX = 0;
             double product = 0;
             for (Point point : points) {
-                double w = weight(point, reference, known);
+                double w = weight(point, reference, known, slope);
                 double fromMean = 1 / point.added() - meanX;
                 spreadX += w * fromMean * fromMean;
                 product += w * fromMean * (1 / (point.volts() - reference) - meanY);
@@ -99,10 +114,13 @@ public final class LineSolve {
             return new Sums(weight, meanX, meanY, spreadX, product);
         }
 
-        private static double weight(Point point, double reference, boolean known) {
+        private static double weight(Point point, double reference, boolean known, double slope) {
             double above = point.volts() - reference;
-            double carried = (known ? point.uncertainty() : 1) / (above * above);
-            return 1 / (carried * carried);
+            double ofVolts = (known ? point.uncertainty() : 1) / (above * above);
+            double ofAdded = point.addedUncertainty() == 0
+                    ? 0
+                    : slope * point.addedUncertainty() / (point.added() * point.added());
+            return 1 / (ofVolts * ofVolts + ofAdded * ofAdded);
         }
 
         double slope() {

@@ -80,6 +80,30 @@ class InCircuitTest {
 
     @ParameterizedTest
     @CsvSource({
+        // Standard deviation of the solved legs, per cent: Monte Carlo with ±0.8 % and ±0.2 Ω, each uniform
+        "10, 4.5, 8.1",
+        "100, 0.82, 1.30",
+        "1000, 0.65, 1.03",
+        "10000, 0.72, 1.11",
+    })
+    void theFormulaGivesTheScatterOfTheSolvedLegs(double load, double upperPercent, double lowerPercent) {
+        Read read = Read.of(220, 120, load);
+        double[] readings = {read.other(), read.leg(), read.outGround()};
+        double[] standards = new double[3];
+        for (int i = 0; i < 3; i++) {
+            // ±0.8 % and ±0.2 Ω, drawn on their own: each half width over √3
+            standards[i] = Math.hypot(0.008 * readings[i], 0.2) / Math.sqrt(3);
+        }
+        InCircuit.DeltaKnown known = InCircuit.solve(readings, standards);
+        assertEquals(120, known.delta().outAdjust(), 1e-6);
+        // At 10 Ω the sum bends within the errors, so that the drawn spread is the larger one.
+        double slack = load < 100 ? 0.05 : 0.015;
+        assertEquals(upperPercent, 100 * known.outAdjustUncertainty() / 120, slack * upperPercent);
+        assertEquals(lowerPercent, 100 * known.adjustGroundUncertainty() / 220, slack * lowerPercent);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         // Standard deviation of the solved legs, per cent: Monte Carlo with ±0.8 % and ±0.2 Ω, each uniform and drawn
         // on its own
         "100, 0.82, 1.30",

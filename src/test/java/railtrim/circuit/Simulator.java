@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -78,6 +80,33 @@ final class Simulator {
         return voltages;
     }
 
+    /**
+     * Many circuits, each solved on its own, in one run: a fault that is hard to solve does not trouble its neighbours.
+     *
+     * @param circuits each with the node {@code out}
+     * @return volts of {@code out}, circuit by circuit
+     */
+    static List<Double> outputs(Path folder, List<String> circuits) {
+        StringBuilder orders = new StringBuilder("many circuits\n.control\nset numdgt=12\n");
+        try {
+            for (int i = 0; i < circuits.size(); i++) {
+                Path file = folder.resolve("c" + i + ".cir");
+                Files.writeString(file, "c" + i + "\n" + PARTS + circuits.get(i).strip() + "\n.end\n");
+                orders.append("source ").append(file).append("\nop\nprint v(out)\nremcirc\n");
+            }
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        String told = run(folder, orders.append("quit\n.endc\n.end\n").toString());
+        List<Double> voltages = new ArrayList<>();
+        Matcher line = PRINTED.matcher(told);
+        while (line.find()) {
+            voltages.add(Double.parseDouble(line.group(2)));
+        }
+        assertTrue(voltages.size() == circuits.size(), () -> voltages.size() + " v(out) lines in:\n" + told);
+        return voltages;
+    }
+
     /** A number as the simulator reads it, whatever the country. */
     static String number(double value) {
         return String.format(Locale.ROOT, "%.12e", value);
@@ -103,14 +132,16 @@ final class Simulator {
             Path told = folder.resolve("told.txt");
             Files.writeString(file, netlist, StandardCharsets.UTF_8);
             Process process = new ProcessBuilder("ngspice", "-b", file.toString())
-                    .redirectErrorStream(true)
+                    .redirectError(folder.resolve("warned.txt").toFile())
                     .redirectOutput(told.toFile())
                     .start();
             if (!process.waitFor(30, TimeUnit.SECONDS)) {
                 process.destroyForcibly();
                 fail("ngspice did not end within 30 s:\n" + netlist);
             }
-            return Files.readString(told, StandardCharsets.ISO_8859_1);
+            // Apart, so that a warning cannot fall into the middle of a printed line.
+            return Files.readString(told, StandardCharsets.ISO_8859_1)
+                    + Files.readString(folder.resolve("warned.txt"), StandardCharsets.ISO_8859_1);
         } catch (IOException | InterruptedException e) {
             throw new AssertionError(e);
         }

@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static railtrim.circuit.Simulator.number;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -113,40 +109,6 @@ class SimulatorTest {
             })
     void theFaultsOfAFeedbackRegulator(Fault fault, double added, String elements, double printed) {
         assertFault(FEEDBACK, new Supply(5, 0.5), FEEDBACK_ON_5_V, fault, added, elements, printed);
-    }
-
-    /** The law and its inverse on boards no data sheet has, two hundred in one run. */
-    @Test
-    void boardsDrawnAtRandom() {
-        long seed = 20260109;
-        System.out.println("simulator seed " + seed);
-        Random random = new Random(seed);
-        StringBuilder netlist = new StringBuilder("Vin in 0 60\nVneg neg 0 -60\n");
-        List<String> nodes = new ArrayList<>();
-        List<Double> expected = new ArrayList<>();
-        for (int i = 0; i < 200; i++) {
-            Circuit circuit = RandomBoards.circuit(random);
-            double added = RandomBoards.between(random, circuit.leg() / 20, circuit.leg() * 100);
-            netlist.append(board(i, circuit, added));
-            nodes.add("o" + i);
-            expected.add(circuit.signed(circuit.magnitude(added)));
-        }
-        Map<String, Double> simulated = Simulator.voltages(folder, netlist.toString(), nodes.toArray(String[]::new));
-        for (int i = 0; i < nodes.size(); i++) {
-            assertEquals(simulated.get(nodes.get(i)), expected.get(i), MICROVOLTS, nodes.get(i));
-        }
-    }
-
-    private static String board(int i, Circuit circuit, double added) {
-        boolean lower = circuit.place().loweringLeg() == Leg.LOWER;
-        String part = circuit.place().negative() ? "negreg" : lower ? "floatreg" : "fbreg";
-        String leg = lower ? "a" + i + " 0 " : "o" + i + " a" + i + " ";
-        String other = lower ? "o" + i + " a" + i + " " : "a" + i + " 0 ";
-        return "X" + i + (circuit.place().negative() ? " neg" : " in") + " o" + i + " a" + i + " 0 " + part + " vref="
-                + number(circuit.reference()) + (lower ? " iadj=" : " ifb=") + number(circuit.bias()) + " vdo=1\n"
-                + "Rl" + i + " " + leg + number(circuit.leg()) + "\n"
-                + "Rt" + i + " " + leg + number(added) + "\n"
-                + "Ro" + i + " " + other + number(circuit.other()) + "\n";
     }
 
     @ParameterizedTest
