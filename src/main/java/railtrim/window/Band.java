@@ -116,6 +116,7 @@ final class Band {
     private VBox item(String key, Label value) {
         Label label = Build.label(words.of(key), "band-label");
         label.setLabelFor(value);
+        value.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         return Build.column("band-item", label, value);
     }
 

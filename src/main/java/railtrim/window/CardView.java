@@ -37,6 +37,7 @@ final class CardView {
         column.getStyleClass().add("card-" + kind);
         column.getChildren().add(title);
         scroll.setFitToWidth(true);
+        scroll.setMinHeight(0);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("step-scroll");
@@ -59,8 +60,8 @@ final class CardView {
         CardView view = new CardView(words, desk, Optional.of(safe), "safe", Icon.STOP_HAND);
         view.say(words.of(safe.reason()), "card-reason");
         view.say(words.of("card.safe.action"), "action");
-        view.say(words.of("card.safe.why"), "card-text");
         view.field("safe.rail");
+        view.say(words.of("card.safe.why"), "card-text");
         view.outside("card.safe.outside");
         return view;
     }
@@ -130,7 +131,9 @@ final class CardView {
     void focus() {
         Optional<Field> next = waiting();
         if (next.isPresent()) {
-            views.get(fields.indexOf(next.get())).focus();
+            FieldView view = views.get(fields.indexOf(next.get()));
+            view.focus();
+            Reveal.within(scroll, view.node());
         } else {
             first.ifPresent(Button::requestFocus);
         }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -27,6 +28,7 @@ final class Cautions {
     private final VBox box = Build.column("cautions");
     private Optional<String> reread = Optional.empty();
     private Optional<Button> control = Optional.empty();
+    private boolean narrow;
 
     Cautions(Words words, Desk desk) {
         this.words = words;
@@ -47,6 +49,14 @@ final class Cautions {
         List<Node> shown = new ArrayList<>();
         control = Optional.empty();
         Optional<String> next = working ? step.open().stream().findFirst() : Optional.empty();
+        if (narrow
+                && next.isEmpty()
+                && reread.isEmpty()
+                && !step.step().cautions().isEmpty()) {
+            box.getChildren().setAll(together(step, working));
+            Build.present(box, true);
+            return;
+        }
         for (String id : step.step().cautions()) {
             Caution caution = desk.course().procedure().caution(id);
             boolean waits = working && step.open().contains(id);
@@ -61,8 +71,34 @@ final class Cautions {
         Build.present(box, !shown.isEmpty());
     }
 
+    /** @return whether that is a change */
+    boolean narrow(boolean is) {
+        boolean changed = narrow != is;
+        narrow = is;
+        return changed;
+    }
+
     void fresh() {
         reread = Optional.empty();
+    }
+
+    /** All of them in one line, by their signal words; pressing one opens it again. */
+    private Node together(StepState step, boolean working) {
+        FlowPane flow = new FlowPane();
+        flow.getStyleClass().add("cautions-together");
+        for (String id : step.step().cautions()) {
+            Caution caution = desk.course().procedure().caution(id);
+            Button button = Build.dress(
+                    new Button(words.of("window." + level(caution))),
+                    "caution-" + id,
+                    words.of("window." + level(caution)) + " " + caution.hazard(),
+                    () -> toggle(id, step, working),
+                    "signal-button",
+                    level(caution));
+            button.setGraphic(Icon.of(caution.symbol()).draw(16));
+            flow.getChildren().add(button);
+        }
+        return flow;
     }
 
     private void toggle(String id, StepState step, boolean working) {

@@ -8,11 +8,11 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import railtrim.job.Journal;
@@ -28,6 +28,8 @@ import railtrim.window.kit.Build;
 final class JobPage {
     /** Below this width, in widths of the root font, the way shows its pads only. */
     private static final double NARROW = 66;
+
+    private static final PseudoClass NARROW_PAGE = PseudoClass.getPseudoClass("narrow");
 
     private final Shell shell;
     private final Desk desk;
@@ -78,20 +80,20 @@ final class JobPage {
         page.getStyleClass().add("job");
         page.setTop(band.node());
         page.setLeft(way.node());
-        VBox middle = new VBox(step.node(), foot.stopRule());
-        VBox.setVgrow(step.node(), Priority.ALWAYS);
-        middle.getStyleClass().add("middle");
-        page.setCenter(middle);
+        page.setCenter(step.node());
         page.setRight(side.node());
-        page.setBottom(foot.node());
+        page.setBottom(new VBox(foot.stopRule(), foot.node()));
         page.widthProperty().addListener((of, was, is) -> fit());
     }
 
     /** In a narrow window, or with large text, the step keeps its room and the way folds. */
     private void fit() {
         double widths = page.getWidth() / shell.theme().pixels();
-        way.fold(widths < NARROW);
-        side.width(Math.max(14, Math.min(34, (widths - (widths < NARROW ? 4 : 17)) * 0.42))
+        boolean narrow = widths < NARROW;
+        page.pseudoClassStateChanged(NARROW_PAGE, narrow);
+        way.fold(narrow);
+        step.narrow(narrow);
+        side.width(Math.max(14, Math.min(34, (widths - (narrow ? 4 : 17)) * 0.42))
                 * shell.theme().pixels());
     }
 

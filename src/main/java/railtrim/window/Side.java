@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -25,7 +25,7 @@ final class Side {
     private final StackPane picture = new StackPane();
     private final StackPane shown = new StackPane(picture);
     private final VBox side = Build.column("side", shown);
-    private final HBox tabs = Build.row("side-tabs");
+    private final FlowPane tabs = new FlowPane();
     private Optional<BenchView> bench = Optional.empty();
     private Optional<State> drawn = Optional.empty();
     private String drawnStep = "";
@@ -33,6 +33,7 @@ final class Side {
     Side(Words words, Desk desk) {
         this.words = words;
         this.desk = desk;
+        tabs.getStyleClass().add("bench-flow");
         picture.setId("picture");
         picture.setMinSize(0, 0);
         shown.setMinSize(0, 0);
@@ -83,6 +84,7 @@ final class Side {
                     shown.getChildren().setAll(content);
                 },
                 "chip");
+        button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         buttons.add(button);
     }
 }

@@ -72,10 +72,20 @@ final class StepPane {
         VBox.setVgrow(scroll, Priority.ALWAYS);
         step = Build.column("step", Build.column("step-top", title, why, cautions.node()), scroll);
         place.getStyleClass().add("step-place");
+        place.setMinHeight(0);
+        step.setMinHeight(0);
+        scroll.setMinHeight(0);
     }
 
     Node node() {
         return place;
+    }
+
+    /** In a narrow window acknowledged cautions take one line together. */
+    void narrow(boolean is) {
+        if (cautions.narrow(is) && card.isEmpty()) {
+            show();
+        }
     }
 
     void timePassed() {

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.CubicCurve;
@@ -70,7 +70,8 @@ final class BoardPanel implements BenchView.Panel {
             }
         }
         board.getChildren().addAll(addedBody, added, blackLead, redLead);
-        HBox probes = Build.row("bench-row", Build.label(words.of("window.bench.probe"), "help"), redNext, blackNext);
+        FlowPane probes = new FlowPane(Build.label(words.of("window.bench.probe"), "help"), redNext, blackNext);
+        probes.getStyleClass().add("bench-flow");
         box = Build.column("bench-panel", probes, new Fitted(board, WIDTH, HEIGHT));
     }
 

@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
@@ -29,19 +28,17 @@ final class MeterPanel implements BenchView.Panel {
         this.deed = deed;
         display.setId("meter-display");
         display.setMaxWidth(Double.MAX_VALUE);
-        HBox dial = Build.row("bench-row");
+        FlowPane dial = flow();
         for (Workbench.Mode mode : Workbench.Mode.values()) {
             ToggleButton button =
                     toggle("meter-" + lower(mode), "window.bench.mode.", lower(mode), () -> work.mode(mode));
             modes.put(mode, button);
             dial.getChildren().add(button);
         }
-        dial.getChildren().add(Build.spring());
         dial.getChildren()
                 .add(Build.button(
                         "meter-again", words.of("window.bench.again"), () -> deed.accept(work::measure), "plain"));
-        FlowPane held = new FlowPane();
-        held.getStyleClass().add("bench-flow");
+        FlowPane held = flow();
         for (Workbench.Held place : Workbench.Held.values()) {
             ToggleButton button =
                     toggle("hold-" + lower(place), "window.bench.hold.", lower(place), () -> work.hold(place));
@@ -75,5 +72,11 @@ final class MeterPanel implements BenchView.Panel {
 
     private static String lower(Enum<?> each) {
         return each.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static FlowPane flow() {
+        FlowPane flow = new FlowPane();
+        flow.getStyleClass().add("bench-flow");
+        return flow;
     }
 }

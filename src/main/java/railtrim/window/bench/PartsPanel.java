@@ -153,13 +153,14 @@ final class PartsPanel implements BenchView.Panel {
     private Node nudges(String id, VirtualTrimmer screw, DoubleConsumer turn, Label says) {
         double little = 0.02 / screw.turns();
         double more = 0.5 / screw.turns();
-        return Build.row(
-                "bench-row",
-                nudge(id + "-down-more", "window.bench.down-more", screw, turn, -more),
+        FlowPane row = flow();
+        row.getChildren()
+                .addAll(nudge(id + "-down-more", "window.bench.down-more", screw, turn, -more),
                 nudge(id + "-down", "window.bench.down", screw, turn, -little),
                 nudge(id + "-up", "window.bench.up", screw, turn, little),
                 nudge(id + "-up-more", "window.bench.up-more", screw, turn, more),
                 says);
+        return row;
     }
 
     private Button nudge(String id, String key, VirtualTrimmer screw, DoubleConsumer turn, double by) {

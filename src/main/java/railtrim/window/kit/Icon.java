@@ -1,5 +1,6 @@
 package railtrim.window.kit;
 
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.FillRule;
@@ -60,6 +61,9 @@ public enum Icon {
     MARK(
             "M12 1 A11 11 0 1 0 12 23 A11 11 0 1 0 12 1 Z M12 4 A8 8 0 1 1 12 20 A8 8 0 1 1 12 4 Z M6.6 15.6 L15.6 6.6 L17.4 8.4 L8.4 17.4 Z");
 
+    private static final double GRID = 24;
+    private static final double USUAL_TEXT = 14;
+
     private final String path;
 
     Icon(String path) {
@@ -68,22 +72,24 @@ public enum Icon {
 
     /** The sign a caution names. */
     public static Icon of(String symbol) {
-        return valueOf(symbol.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+        return valueOf(symbol.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
-    /** @param size of the square it fills, pixels */
+    /** @param size of the square it fills, pixels at the usual text size; it grows with the text */
     public Node draw(double size, String... classes) {
         SVGPath shape = new SVGPath();
         shape.setContent(path);
         shape.setFillRule(FillRule.EVEN_ODD);
         shape.getStyleClass().add("icon");
         shape.getStyleClass().addAll(classes);
-        shape.setScaleX(size / 24);
-        shape.setScaleY(size / 24);
         StackPane pane = new StackPane(shape);
-        pane.setMinSize(size, size);
-        pane.setPrefSize(size, size);
-        pane.setMaxSize(size, size);
+        String side = String.format(Locale.ROOT, "%.3fem", size / USUAL_TEXT);
+        pane.setStyle(String.format(
+                "-fx-min-width: %1$s; -fx-pref-width: %1$s; -fx-max-width: %1$s;"
+                        + " -fx-min-height: %1$s; -fx-pref-height: %1$s; -fx-max-height: %1$s;",
+                side));
+        shape.scaleXProperty().bind(pane.widthProperty().divide(GRID));
+        shape.scaleYProperty().bind(pane.heightProperty().divide(GRID));
         return pane;
     }
 
