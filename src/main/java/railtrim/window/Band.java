@@ -106,6 +106,9 @@ final class Band {
         if (readOnly) {
             return words.of("window.band.saved.read-only");
         }
+        if (desk.pass().isPresent()) {
+            return words.of("window.band.saved.practice");
+        }
         boolean good = desk.trouble().isEmpty();
         savedBox.getStyleClass().add(good ? "saved-good" : "saved-bad");
         return good
