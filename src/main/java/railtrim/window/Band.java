@@ -8,6 +8,7 @@ import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -35,9 +36,9 @@ final class Band {
     private final Label trouble = Build.prose("", "band-trouble");
     private final boolean readOnly;
 
-    Band(Words words, Shell shell, String name, List<Message> problems, boolean readOnly) {
+    Band(Words words, Shell shell, Export export, JobPage.Kept kept) {
         this.words = words;
-        this.readOnly = readOnly;
+        this.readOnly = kept.readOnly();
         power.setId("power");
         power.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         rail.setId("rail");
@@ -52,13 +53,13 @@ final class Band {
                 item("window.band.position", position),
                 Build.spring(),
                 savedBox,
-                view(shell));
+                menu(shell, export));
         whole = new VBox(bar);
-        for (Message problem : problems) {
+        for (Message problem : kept.problems()) {
             whole.getChildren().add(Build.prose(words.of(problem), "band-trouble"));
         }
         whole.getChildren().add(trouble);
-        bar.setAccessibleText(name);
+        bar.setAccessibleText(kept.name());
     }
 
     Node node() {
@@ -123,14 +124,16 @@ final class Band {
         return Build.column("band-item", label, value);
     }
 
-    private MenuButton view(Shell shell) {
+    private MenuButton menu(Shell shell, Export export) {
+        MenuItem write = item("window.export", export::write);
         MenuItem bigger = item("window.view.bigger", shell.theme()::bigger);
         MenuItem smaller = item("window.view.smaller", shell.theme()::smaller);
         MenuItem usual = item("window.view.usual", shell.theme()::usual);
         CheckMenuItem dark = new CheckMenuItem(words.of("window.view.dark"));
         dark.setSelected(shell.theme().dark());
         dark.setOnAction(event -> shell.theme().dark(dark.isSelected()));
-        MenuButton menu = new MenuButton(words.of("window.view"), null, bigger, smaller, usual, dark);
+        MenuButton menu = new MenuButton(
+                words.of("window.view"), null, write, new SeparatorMenuItem(), bigger, smaller, usual, dark);
         menu.setId("view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);

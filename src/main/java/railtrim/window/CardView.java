@@ -94,11 +94,12 @@ final class CardView {
     }
 
     /** The closing page. */
-    static CardView done(Words words, Desk desk, Shell shell) {
+    static CardView done(Words words, Desk desk, Export export, Runnable close) {
         CardView view = new CardView(words, desk, Optional.empty(), "done", Icon.TICK);
         view.say(words.of("card.done.why"), "card-text");
         view.column.getChildren().add(new Summary(words, desk.state().figures()).node());
-        view.button(Build.button("to-start", words.of("window.done.to-start"), shell::toStart, "plain"));
+        view.button(Build.button("export", words.of("window.export"), export::write, "primary"));
+        view.button(Build.button("to-start", words.of("window.done.to-start"), close, "plain"));
         return view;
     }
 

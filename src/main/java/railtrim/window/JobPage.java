@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.animation.Animation;
@@ -31,6 +32,14 @@ final class JobPage {
 
     private static final PseudoClass NARROW_PAGE = PseudoClass.getPseudoClass("narrow");
 
+    /**
+     * How a job is kept.
+     *
+     * @param folder where its checklist is written
+     * @param problems what was found when it was opened
+     */
+    record Kept(String name, Path folder, List<Message> problems, boolean readOnly) {}
+
     private final Shell shell;
     private final Desk desk;
     private final Closeable journal;
@@ -43,16 +52,17 @@ final class JobPage {
     private final Foot foot;
     private final Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
 
-    JobPage(Shell shell, Desk desk, Closeable journal, String name, List<Message> problems, boolean readOnly) {
+    JobPage(Shell shell, Desk desk, Closeable journal, Kept kept) {
         this.shell = shell;
         this.desk = desk;
         this.journal = journal;
-        this.name = name;
+        this.name = kept.name();
         Words words = shell.words();
-        this.band = new Band(words, shell, name, problems, readOnly);
+        Export export = new Export(shell, desk, kept.folder());
+        this.band = new Band(words, shell, export, kept);
         this.way = new WayPane(words, desk);
         this.foot = new Foot(words, desk, this::askPause);
-        this.step = new StepPane(words, desk, shell, foot::focusNext);
+        this.step = new StepPane(words, desk, shell, export, foot::focusNext);
         this.side = new Side(words, desk);
         lay();
         desk.watch(this::refresh);
@@ -61,7 +71,9 @@ final class JobPage {
 
     static JobPage of(Shell shell, Journal journal, Course course) {
         Desk desk = new Desk(course, shell.surroundings().time(), Optional.empty());
-        return new JobPage(shell, desk, journal, journal.job().name(), journal.problems(), journal.readOnly());
+        Path folder = journal.file().toAbsolutePath().getParent();
+        Kept kept = new Kept(journal.job().name(), folder, journal.problems(), journal.readOnly());
+        return new JobPage(shell, desk, journal, kept);
     }
 
     /** A rehearsal: kept in memory only, on the time of the bench. */
@@ -70,7 +82,8 @@ final class JobPage {
                 new BenchView(shell.words(), bench, () -> course.state().figures());
         Desk desk = new Desk(course, bench, Optional.of(view::pass));
         String name = bench.board().label().name();
-        JobPage page = new JobPage(shell, desk, () -> {}, name, List.of(), false);
+        Kept kept = new Kept(name, shell.surroundings().jobFolder(), List.of(), false);
+        JobPage page = new JobPage(shell, desk, () -> {}, kept);
         view.onDeed(desk::changed);
         page.side.practice(view, bench.board());
         return page;

@@ -28,6 +28,7 @@ final class StepPane {
     private final Words words;
     private final Desk desk;
     private final Shell shell;
+    private final Export export;
     private final Runnable focusNext;
     private final Label title = Build.prose("", "step-title");
     private final Label why = Build.prose("", "step-why");
@@ -48,10 +49,11 @@ final class StepPane {
     private String built = "";
     private String goal = "";
 
-    StepPane(Words words, Desk desk, Shell shell, Runnable focusNext) {
+    StepPane(Words words, Desk desk, Shell shell, Export export, Runnable focusNext) {
         this.words = words;
         this.desk = desk;
         this.shell = shell;
+        this.export = export;
         this.focusNext = focusNext;
         this.cautions = new Cautions(words, desk);
         this.findings = new Findings(words, desk);
@@ -112,7 +114,7 @@ final class StepPane {
         Optional<State.Card> stands = desk.state().card();
         if (card.filter(shown -> shown.of().equals(stands)).isEmpty()) {
             CardView view = stands.map(each -> CardView.of(words, desk, each))
-                    .orElseGet(() -> CardView.done(words, desk, shell));
+                    .orElseGet(() -> CardView.done(words, desk, export, shell::toStart));
             card = Optional.of(view);
             place.getChildren().setAll(view.node());
         }

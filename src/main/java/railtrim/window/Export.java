@@ -1,0 +1,37 @@
+package railtrim.window;
+
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.stream.Collectors;
+import railtrim.procedure.Words;
+import railtrim.quantity.BadInput;
+import railtrim.report.Format;
+import railtrim.report.ReportWriter;
+
+/** Writes the checklist of a job beside its file, finished or not, and tells where it is. */
+final class Export {
+    private final Shell shell;
+    private final Desk desk;
+    private final Path folder;
+
+    Export(Shell shell, Desk desk, Path folder) {
+        this.shell = shell;
+        this.desk = desk;
+        this.folder = folder;
+    }
+
+    void write() {
+        Words words = shell.words();
+        try {
+            List<Path> files = ReportWriter.write(
+                    desk.state(), desk.course().procedure(), words, folder, EnumSet.allOf(Format.class));
+            String names =
+                    files.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining("\n"));
+            String key = desk.state().complete() ? "window.export.done" : "window.export.unfinished";
+            shell.tell(words.of("window.export.title"), words.of(key, folder.toString()) + "\n" + names);
+        } catch (BadInput refused) {
+            shell.tell(words.of("window.export.failed"), words.of(refused.told()));
+        }
+    }
+}
