@@ -29,6 +29,7 @@ final class Cautions {
     private Optional<String> reread = Optional.empty();
     private Optional<Button> control = Optional.empty();
     private boolean narrow;
+    private List<Object> built = List.of();
 
     Cautions(Words words, Desk desk) {
         this.words = words;
@@ -45,7 +46,16 @@ final class Cautions {
         return control;
     }
 
+    /** Built anew only when something about them changed, so that the focus is not lost under a person's hand. */
     void show(StepState step, boolean working) {
+        List<Object> now = List.of(step.step().id(), step.open(), step.step().cautions(), working, reread, narrow);
+        if (!now.equals(built)) {
+            built = now;
+            build(step, working);
+        }
+    }
+
+    private void build(StepState step, boolean working) {
         List<Node> shown = new ArrayList<>();
         control = Optional.empty();
         Optional<String> next = working ? step.open().stream().findFirst() : Optional.empty();

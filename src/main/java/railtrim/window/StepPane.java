@@ -186,6 +186,9 @@ final class StepPane {
     }
 
     private void focusGoal() {
+        // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
+        place.applyCss();
+        place.layout();
         if (card.isPresent()) {
             card.get().focus();
         } else if (cautions.control().isPresent()) {

@@ -5,8 +5,14 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import javafx.event.Event;
+import javafx.event.EventTarget;
+import javafx.event.EventType;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
@@ -40,17 +46,23 @@ final class Opened implements AutoCloseable {
         return new Opened(FxToolkit.registerPrimaryStage(), folder, width, height);
     }
 
+    /** The stage stays open for the next test: on a headless screen only the first one ever shown has the focus. */
     @Override
     public void close() throws TimeoutException {
-        FxToolkit.cleanupStages();
+        fx(() -> {
+            shell.stage().setScene(new Scene(new StackPane()));
+            return null;
+        });
     }
 
     <T> T fx(Callable<T> work) throws TimeoutException {
         return WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, WaitForAsyncUtils.asyncFx(work));
     }
 
-    void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+    /** Until all that was put off on the window's thread is done. */
+    void settle() throws TimeoutException {
+        fx(() -> null);
+        fx(() -> null);
     }
 
     Node node(String id) {
@@ -81,15 +93,42 @@ final class Opened implements AutoCloseable {
         return owner == null || owner.getId() == null ? "" : owner.getId();
     }
 
-    void press(KeyCode... keys) {
+    /** Presses and lets go of keys one after the other, where the focus is. Quicker than a robot, through the same scene. */
+    void press(KeyCode... keys) throws TimeoutException {
         for (KeyCode key : keys) {
-            robot.push(key);
+            // A control takes keys once it has been laid out, as it has when a person sees it.
+            layOut();
+            fx(() -> {
+                fire(KeyEvent.KEY_PRESSED, key, "");
+                fire(KeyEvent.KEY_RELEASED, key, "");
+                return null;
+            });
+            settle();
         }
-        settle();
     }
 
-    void type(String text) {
-        robot.write(text, 0);
+    void type(String text) throws TimeoutException {
+        layOut();
+        fx(() -> {
+            text.chars().forEach(letter -> fire(KeyEvent.KEY_TYPED, KeyCode.UNDEFINED, Character.toString(letter)));
+            return null;
+        });
+    }
+
+    private void fire(EventType<KeyEvent> kind, KeyCode key, String letter) {
+        Node owner = shell.scene().getFocusOwner();
+        boolean there = owner != null && owner.getScene() == shell.scene();
+        EventTarget target = there ? owner : shell.scene();
+        Event.fireEvent(target, new KeyEvent(kind, letter, letter, key, false, false, false, false));
+    }
+
+    /** Lays the page out now, rather than with the next pulse. */
+    void layOut() throws TimeoutException {
+        fx(() -> {
+            shell.scene().getRoot().applyCss();
+            shell.scene().getRoot().layout();
+            return null;
+        });
     }
 
     void until(String what, BooleanSupplier there) throws TimeoutException {
@@ -101,7 +140,7 @@ final class Opened implements AutoCloseable {
     }
 
     /** Goes on with Tab, as a person without a mouse does, until a control has the focus. */
-    void tabTo(String id) {
+    void tabTo(String id) throws TimeoutException {
         for (int i = 0; i < 60 && !focused().equals(id); i++) {
             press(KeyCode.TAB);
         }

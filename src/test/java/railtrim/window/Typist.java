@@ -3,6 +3,7 @@ package railtrim.window;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import railtrim.practice.Answer;
 import railtrim.procedure.Field;
@@ -33,15 +34,19 @@ final class Typist {
             throw new AssertionError("not for the keyboard: " + answer);
         }
         if (!(answer instanceof Answer.Typed typed && window.has(Ids.sure(typed.field())))) {
-            window.until("an entry after " + answer, () -> desk.state().job().last() > before);
+            String said = answer instanceof Answer.Typed typed ? " " + desk.said(typed.field()) : "";
+            window.until(
+                    "an entry after " + answer + said, () -> desk.state().job().last() > before);
         }
     }
 
     private void type(Answer.Typed typed) throws TimeoutException {
         reach(Ids.field(typed.field()));
-        window.press(KeyCode.HOME);
-        window.robot.push(KeyCode.SHIFT, KeyCode.END);
-        window.press(KeyCode.DELETE);
+        // What was there is selected when the focus comes, so typing replaces it; after a refusal it has to go first.
+        window.fx(() -> {
+            ((TextInputControl) window.node(Ids.field(typed.field()))).selectAll();
+            return null;
+        });
         window.type(typed.text());
         window.press(KeyCode.ENTER);
         if (typed.sure() && window.has(Ids.sure(typed.field()))) {

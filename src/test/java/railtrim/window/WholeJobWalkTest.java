@@ -48,7 +48,7 @@ class WholeJobWalkTest {
             window.until("word of the checklist", () -> window.has("sheet-close"));
 
             Figures figures = desk.state().figures();
-            double added = figures.chosen().orElseThrow().added();
+            double added = ohms(figures.choice("res.pick").orElseThrow());
             // The truth of the virtual board, which the window never shows.
             double lowest = board.loadedWithAdded(added);
             assertTrue(
@@ -69,6 +69,16 @@ class WholeJobWalkTest {
             assertInstanceOf(State.Card.Stop.class, desk.state().card().orElseThrow());
             window.until("the way back", () -> window.has("stop-back"));
         }
+    }
+
+    /** Ohms of what was picked: "single:680", "series:470+220", "parallel:1000+2200". */
+    private static double ohms(String pick) {
+        double[] values = Stream.of(pick.substring(pick.indexOf(':') + 1).split("\\+"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        return pick.startsWith("parallel")
+                ? 1 / (1 / values[0] + 1 / values[1])
+                : java.util.Arrays.stream(values).sum();
     }
 
     private static Desk open(Opened window, Bench bench) throws Exception {

@@ -1,0 +1,96 @@
+package railtrim.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Beginning a job, with mouse and keyboard as a person would. */
+class StartPageTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aNewJobIsAFileInTheFolderNamed() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            window.robot.clickOn("#new-job");
+            window.until("the name’s field", () -> window.focused().equals("job-name"));
+            window.robot.write("Rack sampler 2/3");
+            window.robot.push(KeyCode.ENTER);
+            window.until("the first caution", () -> window.has("cautions"));
+            // What no file system may refuse: letters, digits, space, _ and - only.
+            assertTrue(Files.exists(folder.resolve("jobs").resolve("Rack sampler 23.railtrim")));
+            assertEquals("Rack sampler 2/3 – Railtrim", window.shell.stage().getTitle());
+        }
+    }
+
+    @Test
+    void aJobWithoutANameIsAskedForOne() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            window.robot.clickOn("#new-job");
+            window.until("the name’s field", () -> window.focused().equals("job-name"));
+            window.robot.push(KeyCode.ENTER);
+            window.until("the reason", () -> window.has("job-problem"));
+            assertEquals(window.words.of("window.new.name.missing"), ((Label) window.node("job-problem")).getText());
+            window.robot.push(KeyCode.ESCAPE);
+            window.until("the start page", () -> !window.has("job-name"));
+            assertFalse(Files.exists(folder.resolve("jobs")));
+        }
+    }
+
+    @Test
+    void aJobOpenedLatelyIsOfferedAgain() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.fx(() -> {
+                Files.createDirectories(folder.resolve("jobs"));
+                window.shell.create(folder.resolve("jobs").resolve("voice board.railtrim"), "voice board");
+                window.shell.toStart();
+                return null;
+            });
+            window.layOut();
+            window.robot.clickOn("#recent-0");
+            window.until("the job", () -> window.has("make-safe"));
+        }
+    }
+
+    @Test
+    void aFileThatIsNoJobIsRefusedInWords() throws Exception {
+        Path file = Files.writeString(folder.resolve("shopping.railtrim"), "milk\n");
+        try (Opened window = Opened.in(folder)) {
+            window.fx(() -> {
+                window.shell.open(file);
+                return null;
+            });
+            window.until("what is wrong with it", () -> window.has("sheet-close") || window.has("saved"));
+            // Either it is refused, or it is open for reading only; never for writing.
+            boolean readOnly = window.has("saved")
+                    && ((Label) window.node("saved")).getText().equals(window.words.of("window.band.saved.read-only"));
+            assertTrue(window.has("sheet-close") || readOnly);
+            assertEquals("milk\n", Files.readString(file));
+        }
+    }
+
+    @Test
+    void practiceOpensABoardOnABench() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            window.robot.clickOn("#practice");
+            window.until("the boards", () -> window.focused().startsWith("board-"));
+            window.robot.push(KeyCode.ENTER);
+            window.until("the bench", () -> window.has("meter-display"));
+            // A fresh cell shows about 1.6 V (common practice, no source).
+            window.robot.clickOn("#hold-cell");
+            window.until(
+                    "the cell’s voltage",
+                    () -> ((Label) window.node("meter-display")).getText().matches("1\\.[56]\\d* V"));
+        }
+    }
+}
