@@ -155,11 +155,12 @@ final class PartsPanel implements BenchView.Panel {
         double more = 0.5 / screw.turns();
         FlowPane row = flow();
         row.getChildren()
-                .addAll(nudge(id + "-down-more", "window.bench.down-more", screw, turn, -more),
-                nudge(id + "-down", "window.bench.down", screw, turn, -little),
-                nudge(id + "-up", "window.bench.up", screw, turn, little),
-                nudge(id + "-up-more", "window.bench.up-more", screw, turn, more),
-                says);
+                .addAll(
+                        nudge(id + "-down-more", "window.bench.down-more", screw, turn, -more),
+                        nudge(id + "-down", "window.bench.down", screw, turn, -little),
+                        nudge(id + "-up", "window.bench.up", screw, turn, little),
+                        nudge(id + "-up-more", "window.bench.up-more", screw, turn, more),
+                        says);
         return row;
     }
 
