@@ -18,11 +18,15 @@ import railtrim.quantity.Unit;
 import railtrim.threshold.Trial;
 
 /**
- * Runs down to the fault, from a CSV text with the columns {@code run,volts,fault} and, where wanted, {@code cold} and {@code load}: a
- * whole number, a voltage with its unit, yes or no, yes or no, free words.
+ * Runs down to the fault, from a CSV text with the columns {@code run,volts,fault} and, where wanted, {@code cold}, {@code load} and
+ * {@code dwell}: a whole number, a voltage with its unit, yes or no, yes or no, free words, seconds.
  */
 final class TrialFile {
     private static final int MOST_ROWS = 5_000;
+
+    /** A week. */
+    private static final double LONGEST_DWELL = 7 * 24 * 3600;
+
     private static final List<String> NEEDED = List.of("run", "volts", "fault");
 
     private final String option;
@@ -84,7 +88,20 @@ final class TrialFile {
                 volts(row.get("volts"), line),
                 yes(row.get("fault"), line),
                 row.isMapped("cold") && yes(row.get("cold"), line),
-                row.isMapped("load") ? row.get("load") : "");
+                row.isMapped("load") ? row.get("load") : "",
+                row.isMapped("dwell") && !row.get("dwell").isEmpty() ? dwell(row.get("dwell"), line) : Double.NaN);
+    }
+
+    private double dwell(String text, String line) {
+        try {
+            double seconds = QuantityReader.read(text, Unit.SECOND).value();
+            if (seconds > 0 && seconds <= LONGEST_DWELL) {
+                return seconds;
+            }
+        } catch (BadInput e) {
+            throw wrong("command.wrong.trials-dwell", line, Typed.shown(text));
+        }
+        throw wrong("command.wrong.trials-dwell", line, Typed.shown(text));
     }
 
     private double volts(String text, String line) {

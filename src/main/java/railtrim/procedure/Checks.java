@@ -18,6 +18,8 @@ import railtrim.procedure.Step.Finding.Kind;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
 import railtrim.threshold.MarginBudget;
+import railtrim.threshold.NextRun;
+import railtrim.threshold.SuccessRun;
 
 /** What the readings of a step say together. */
 final class Checks {
@@ -340,6 +342,53 @@ final class Checks {
         return figures.choice(field).filter(Descent.FAULTS::contains).isPresent()
                 ? List.of(blocks("verdict.fault-after-margin", "budget"))
                 : List.of();
+    }
+
+    /** What another run would be expected to buy, so that nobody stops too early or goes on for nothing. */
+    static List<Finding> nextRun(Figures figures) {
+        return figures.nextRun().map(Checks::nextRun).orElse(List.of());
+    }
+
+    private static List<Finding> nextRun(NextRun next) {
+        List<Finding> findings = new ArrayList<>();
+        if (!next.spreadKnown()) {
+            findings.add(says("verdict.next.one-run"));
+        }
+        boolean warm = next.worth(next.warmGain());
+        boolean five = !warm && next.worth(next.fiveGain());
+        boolean cold = !next.coldTried() && next.worth(next.coldGain());
+        if (cold) {
+            findings.add(says("verdict.next.cold", gain(next.coldGain()), saved(next, next.coldGain())));
+        }
+        if (warm) {
+            findings.add(says("verdict.next.warm", gain(next.warmGain()), saved(next, next.warmGain())));
+        }
+        if (five) {
+            findings.add(says("verdict.next.five", gain(next.fiveGain()), saved(next, next.fiveGain())));
+        }
+        if (!cold && !warm && !five) {
+            findings.add(says("verdict.next.enough"));
+        }
+        return findings;
+    }
+
+    /** It is an estimate: to 5 mV. */
+    private static String gain(double volts) {
+        return 5 * Math.round(200 * volts) + " mV";
+    }
+
+    private static String saved(NextRun next, double volts) {
+        return Math.max(1, Math.round(100 * next.powerSaved(volts))) + " %";
+    }
+
+    /** The soak began with one start, the cold start is the second: what so few show by themselves. */
+    static List<Finding> cold(Figures figures) {
+        List<Finding> findings = new ArrayList<>(seenWell(figures, "cold.seen"));
+        if (figures.chose("cold.seen", "well")) {
+            long shown = Math.round(100 * SuccessRun.reliability(2, 0.95));
+            findings.add(says("verdict.clean-starts", shown + " %"));
+        }
+        return findings;
     }
 
     static List<Finding> budget(Figures figures) {

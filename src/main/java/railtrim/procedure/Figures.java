@@ -28,6 +28,7 @@ import railtrim.quantity.BadInput;
 import railtrim.quantity.Meter;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
+import railtrim.threshold.NextRun;
 import railtrim.threshold.Trial;
 
 /**
@@ -575,18 +576,32 @@ public final class Figures {
     public Optional<MarginBudget> budget() {
         return memo(
                 "budget",
-                () -> failVoltage().flatMap(fail -> {
-                    MarginBudget.Given given = new MarginBudget.Given(
-                            fail,
-                            stock().orElseThrow(),
-                            stepVolts(),
-                            voltUncertainty(fail.fail()),
-                            trials().stream().anyMatch(Trial::cold),
-                            false,
-                            CONFIDENCE,
-                            COVERAGE);
-                    return recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)));
-                }));
+                () -> budgetGiven()
+                        .flatMap(given ->
+                                recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)))));
+    }
+
+    private Optional<MarginBudget.Given> budgetGiven() {
+        return failVoltage()
+                .map(fail -> new MarginBudget.Given(
+                        fail,
+                        stock().orElseThrow(),
+                        stepVolts(),
+                        voltUncertainty(fail.fail()),
+                        trials().stream().anyMatch(Trial::cold),
+                        false,
+                        CONFIDENCE,
+                        COVERAGE));
+    }
+
+    /** What one more run down to the fault would be expected to buy; empty where no run ended in a fault. */
+    public Optional<NextRun> nextRun() {
+        return memo(
+                "nextRun",
+                () -> budgetGiven()
+                        .flatMap(given -> recall.once(
+                                List.of("nextRun", given),
+                                () -> attempt(() -> NextRun.after(given)).flatMap(next -> next))));
     }
 
     /** The voltage chosen after the margin. */

@@ -398,6 +398,7 @@ final class Steps {
         steps.add(step(Phase.FAULT, "fault.next", PowerNeed.OFF)
                 .needed(faulted)
                 .choice("fault.again", "hot", "cold", "enough")
+                .checks(Checks::nextRun)
                 .picture(Picture.BUDGET)
                 .done());
     }
@@ -454,7 +455,7 @@ final class Steps {
                 .restsOn("cool")
                 .volts("cold.volts", Ranges::asSet)
                 .choice("cold.seen", figures -> Choices.seen())
-                .checks(figures -> Checks.seenWell(figures, "cold.seen"))
+                .checks(Checks::cold)
                 .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.BACK_OFF, "cold.off", PowerNeed.TO_OFF)

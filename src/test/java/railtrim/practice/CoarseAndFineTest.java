@@ -44,7 +44,7 @@ class CoarseAndFineTest {
     void onBoardsDrawnByChanceNoChipGetsMoreThanStockOrLessThanItsFailVoltage() {
         List<Board> boards = new RandomBoards(
                         RegulatorFamilies.of(BuiltIn.text("regulators.json")).all(), Rehearsal.chance(SEED))
-                .draw(12);
+                .draw(8);
         Rehearsal rehearsal = new Rehearsal(Procedure.builtIn(), Meter.middle());
         int pairs = 0;
         for (int i = 0; i < boards.size(); i++) {
@@ -54,7 +54,7 @@ class CoarseAndFineTest {
             safe(outcome, what);
             pairs += picked(outcome).filter(pick -> pick.contains("+")).isPresent() ? 1 : 0;
         }
-        assertTrue(pairs >= 6, "seed " + SEED + ": only " + pairs + " jobs used a pair");
+        assertTrue(pairs >= 5, "seed " + SEED + ": only " + pairs + " jobs used a pair");
     }
 
     private static void safe(Outcome outcome, String what) {
