@@ -112,6 +112,7 @@ public final class CommandLineStart {
                 new Rehearse(words),
                 new Check(words),
                 new Report(words),
+                new Copy(words),
                 new TextCommand(terminal, words));
     }
 

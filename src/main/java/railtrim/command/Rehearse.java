@@ -13,6 +13,8 @@ import picocli.CommandLine.Parameters;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.job.BuiltIn;
 import railtrim.job.Journal;
+import railtrim.job.Mark;
+import railtrim.job.OwnFolder;
 import railtrim.practice.Board;
 import railtrim.practice.Outcome;
 import railtrim.practice.RandomBoards;
@@ -85,7 +87,7 @@ final class Rehearse implements Asked {
         AtomicReference<Journal> journal = new AtomicReference<>();
         try {
             Outcome outcome = rehearsal(procedure).play(given, luck, time -> {
-                journal.set(Journal.create(job, given.label().name(), time));
+                journal.set(Journal.create(job, given.label().name(), time, Mark.keptIn(OwnFolder.path())));
                 return journal.get();
             });
             List<String> files = new ArrayList<>(List.of(job.toString()));

@@ -11,6 +11,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import railtrim.job.JobCheck;
+import railtrim.job.Mark;
+import railtrim.job.OwnFolder;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
@@ -40,7 +42,7 @@ final class Report implements Asked {
     public Answer answer() {
         Set<Format> formats = format == null ? EnumSet.of(Format.HTML) : formats(format);
         Path folder = TextFile.path("--out", out);
-        JobCheck found = JobCheck.of(TextFile.path("JOB", job));
+        JobCheck found = JobCheck.of(TextFile.path("JOB", job), Mark.lookUp(OwnFolder.path()));
         Procedure procedure = Procedure.builtIn();
         State state = procedure.state(found.job());
         List<String> files = ReportWriter.write(state, procedure, words, folder, formats).stream()
@@ -50,11 +52,15 @@ final class Report implements Asked {
         Json json = Json.object()
                 .put("files", files)
                 .put("complete", state.complete())
+                .put("elsewhere", found.elsewhere())
                 .put("problems", problems);
         Sheet sheet = new Sheet();
         files.forEach(sheet::say);
         if (!state.complete()) {
             sheet.say(words.of("command.report.not-complete"));
+        }
+        if (found.elsewhere()) {
+            sheet.say(words.of("command.report.elsewhere"));
         }
         problems.forEach(sheet::say);
         return Answer.done(json.map(), sheet);

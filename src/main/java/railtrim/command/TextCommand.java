@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import railtrim.job.Journal;
+import railtrim.job.Mark;
 import railtrim.job.MemoryLog;
+import railtrim.job.OwnFolder;
 import railtrim.job.Time;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
@@ -36,9 +38,10 @@ final class TextCommand implements Asked {
             return exit(new TextWizard(course, terminal, words, waiting).run());
         }
         Path file = JobFile.named(job);
+        Mark mark = Mark.keptIn(OwnFolder.path());
         try (Journal journal = Files.exists(file)
-                ? Journal.open(file, Time.system())
-                : Journal.create(file, JobFile.title(file), Time.system())) {
+                ? Journal.open(file, Time.system(), mark)
+                : Journal.create(file, JobFile.title(file), Time.system(), mark)) {
             journal.problems().forEach(problem -> terminal.out().println(words.of(problem)));
             if (journal.readOnly()) {
                 throw new BadOption("JOB", Message.of("command.wrong.read-only", Typed.shown(job)));

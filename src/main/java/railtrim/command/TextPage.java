@@ -121,7 +121,11 @@ final class TextPage {
 
     void resume(State.Card.Resume resume) {
         rule();
-        say("command.text.resume.title", Display.of(resume.gapSeconds(), Unit.SECOND));
+        if (resume.gapSeconds() < 0) {
+            say("command.text.resume.unknown");
+        } else {
+            say("command.text.resume.title", Display.of(resume.gapSeconds(), Unit.SECOND));
+        }
         resume.note().ifPresent(note -> wrapped("  ", words.of("command.text.resume.note", note)));
         wrapped("  ", words.of("command.text.resume.why"));
     }

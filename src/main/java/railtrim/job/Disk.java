@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.util.Objects;
 
 /** The few things this package asks of a disk, in the order that survives a crash. */
@@ -48,12 +49,24 @@ final class Disk {
     }
 
     /** A file as it was when last looked at: which one it is, and how long. */
-    record Seen(Object key, long size) {
+    record Seen(Object key, long size, FileTime changed) {
+        static final Seen NOTHING = new Seen("", 0, FileTime.fromMillis(0));
+
         static Seen of(Path file) throws IOException {
             BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-            return new Seen(now.fileKey(), now.size());
+            return new Seen(now.fileKey(), now.size(), now.lastModifiedTime());
         }
 
+        /** Nothing where the file is not there or not to be looked at; reading it then says so in words. */
+        static Seen orNothing(Path file) {
+            try {
+                return of(file);
+            } catch (IOException e) {
+                return NOTHING;
+            }
+        }
+
+        /** The same file and as long. The time is left out: a network drive may set its own. */
         boolean same(Seen other) {
             return size == other.size && Objects.equals(key, other.key);
         }
@@ -61,15 +74,32 @@ final class Disk {
 
     /** A whole new file: under another name first, forced, then moved into place, then the folder forced. Nobody ever sees half of it. */
     static void put(Path file, byte[] bytes, boolean replace) throws IOException {
-        Path half = file.resolveSibling(file.getFileName() + ".tmp");
+        place(half(file, bytes), file, replace);
+    }
+
+    /** The bytes under another name beside {@code file}, forced. Is not there where it fails. */
+    static Path half(Path file, byte[] bytes) throws IOException {
+        Path half = halfOf(file);
         // Left by a crash in between; a link put there by somebody is taken away and not followed.
         Files.deleteIfExists(half);
+        Files.createFile(half);
+        fill(half, bytes);
+        return half;
+    }
+
+    static void fill(Path half, byte[] bytes) throws IOException {
+        try (FileOutputStream out = new FileOutputStream(half.toFile())) {
+            out.write(bytes);
+            out.getFD().sync();
+        } catch (IOException e) {
+            Files.deleteIfExists(half);
+            throw e;
+        }
+    }
+
+    /** Moves a finished half into its place, then forces the folder. */
+    static void place(Path half, Path file, boolean replace) throws IOException {
         try {
-            try (FileOutputStream out =
-                    new FileOutputStream(Files.createFile(half).toFile())) {
-                out.write(bytes);
-                out.getFD().sync();
-            }
             if (!replace && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 throw new FileAlreadyExistsException(file.toString());
             }
@@ -79,6 +109,19 @@ final class Disk {
             throw e;
         }
         forceFolder(file.toAbsolutePath().getParent());
+    }
+
+    /** Takes away what a crash left of a file that was never finished. Only for who holds the lock of {@code file}. */
+    static void sweep(Path file) {
+        try {
+            Files.deleteIfExists(halfOf(file));
+        } catch (IOException e) {
+            // It does no harm lying there.
+        }
+    }
+
+    private static Path halfOf(Path file) {
+        return file.resolveSibling(file.getFileName() + ".tmp");
     }
 
     /** Cuts a file at {@code length}, adds {@code end}, and forces it. */

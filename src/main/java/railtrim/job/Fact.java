@@ -34,8 +34,14 @@ public sealed interface Fact {
     record Paused(String step, String note) implements Fact {}
 
     /**
-     * Work taken up again after so many seconds by the wall clock. Less than zero where the clock was set back in between: then nobody knows how long
-     * the gap was, and it counts as a long one.
+     * Work taken up again after so many seconds by the wall clock. Less than zero where nobody knows how long the gap was, because the
+     * clock was set back or entries were lost: it counts as a long one.
      */
     record Resumed(String step, long gapSeconds) implements Fact {}
+
+    /**
+     * What a job made elsewhere says about a field, as text: an answer's id, or what was typed. It answers nothing; the person reads it beside the
+     * field and looks for themselves.
+     */
+    record Proposed(String step, String field, String value) implements Fact {}
 }

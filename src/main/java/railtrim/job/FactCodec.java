@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import railtrim.quantity.PlainText;
 import railtrim.quantity.Unit;
 
 /**
@@ -45,6 +46,20 @@ final class FactCodec {
             values.put(component.getName(), written(value(component, fact)));
         }
         return values;
+    }
+
+    /** The same fact with every text made plain: what a stranger wrote is not to hide or to turn anything round on the screen. */
+    static Fact plain(Fact fact) {
+        Object[] parts = Arrays.stream(fact.getClass().getRecordComponents())
+                .map(component -> value(component, fact))
+                .map(part -> part instanceof String text ? PlainText.of(text) : part)
+                .toArray();
+        try {
+            return make(fact.getClass(), parts);
+        } catch (BadLine e) {
+            // It would have to refuse a shorter text than it took.
+            throw new IllegalStateException(e);
+        }
     }
 
     private static Object value(RecordComponent component, Fact fact) {
@@ -91,9 +106,14 @@ final class FactCodec {
         for (int i = 0; i < parts.length; i++) {
             parts[i] = takePart(values, components[i].getName(), components[i].getType());
         }
+        return make(kind, parts);
+    }
+
+    private static Fact make(Class<?> kind, Object[] parts) throws BadLine {
         try {
-            Class<?>[] types =
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Class<?>[] types = Arrays.stream(kind.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new);
             return (Fact) kind.getDeclaredConstructor(types).newInstance(parts);
         } catch (InvocationTargetException e) {
             // A record that refuses its own values.

@@ -1,12 +1,19 @@
 package railtrim.job;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** What happened to one board, in order. */
-public record Job(String name, List<Entry> entries) {
+/**
+ * What happened to one board, in order.
+ *
+ * @param origin whether it was written here; a job that was never on disk was
+ */
+public record Job(String name, List<Entry> entries, Origin origin) {
     public Job {
-        entries = List.copyOf(entries);
+        entries = EntryList.of(entries);
+    }
+
+    public Job(String name, List<Entry> entries) {
+        this(name, entries, Origin.OWN);
     }
 
     public static Job empty(String name) {
@@ -14,9 +21,7 @@ public record Job(String name, List<Entry> entries) {
     }
 
     public Job with(Entry entry) {
-        List<Entry> more = new ArrayList<>(entries);
-        more.add(entry);
-        return new Job(name, more);
+        return new Job(name, EntryList.of(entries).with(entry), origin);
     }
 
     /** Sequence of the last entry, 0 for none. */

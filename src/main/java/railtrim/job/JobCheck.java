@@ -18,13 +18,18 @@ public record JobCheck(Job job, long version, List<Message> problems) {
     }
 
     /** @throws JournalProblem where there is no such file, it cannot be read, or it is no job */
-    public static JobCheck of(Path file) {
-        JobFile found = JobFile.read(file);
+    public static JobCheck of(Path file, Mark mark) {
+        JobFile found = JobFile.read(file, mark);
         return new JobCheck(found.job(), found.version(), found.problems());
     }
 
     public String name() {
         return job.name();
+    }
+
+    /** Whether it was made or changed elsewhere, or by a version that did not mark its jobs. */
+    public boolean elsewhere() {
+        return job.origin() == Origin.ELSEWHERE;
     }
 
     public int facts() {

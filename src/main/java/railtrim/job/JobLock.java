@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -24,7 +25,8 @@ final class JobLock implements Closeable {
     /** Empty where another window has it. @throws IOException where the folder cannot be written */
     static Optional<JobLock> take(Path jobFile) throws IOException {
         Path file = jobFile.resolveSibling(jobFile.getFileName() + ".lock");
-        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
         try {
             FileLock lock = channel.tryLock();
             if (lock != null) {

@@ -10,16 +10,22 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 
 /**
  * The lines of a job file. Each is one JSON object whose last key is {@code crc}: CRC-32C (RFC 3720) in eight small hexadecimal digits over every
- * byte of the line before it, so that a changed bit anywhere is noticed.
+ * byte of the line before it, so that a changed bit anywhere is noticed. Since version 2 the key before it is {@code own}: the tag of the
+ * {@link Mark} the line was written with, so that a line from elsewhere is noticed.
  */
 final class Lines {
     static final String FORMAT = "railtrim job";
-    static final int VERSION = 1;
+    static final int VERSION = 2;
+
+    /** The first version whose lines carry a tag. */
+    static final int TAGGED = 2;
 
     /** Longest line without its line feed, bytes. */
     static final int LONGEST = 16 * 1024;
@@ -30,6 +36,10 @@ final class Lines {
     private static final String SEAL = ",\"crc\":\"%08x\"}";
     private static final int SEAL_LENGTH = String.format(Locale.ROOT, SEAL, 0).length();
     private static final Pattern SEALED = Pattern.compile(",\"crc\":\"[0-9a-f]{8}\"\\}");
+    private static final String OWN = ",\"own\":\"%s\"";
+    private static final int OWN_LENGTH =
+            String.format(Locale.ROOT, OWN, "0".repeat(16)).length();
+    private static final Pattern OWNED = Pattern.compile(",\"own\":\"([0-9a-f]{16})\"");
     private static final Pattern INSTANT = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?Z");
 
     private Lines() {}
@@ -37,8 +47,11 @@ final class Lines {
     /** @param sealed whether the line carries a check sum and it is right */
     record Header(String name, long version, boolean sealed) {}
 
+    /** A line as it goes into the file, its line feed included, and the tag it carries. */
+    record Written(byte[] bytes, String tag) {}
+
     /** @throws IllegalArgumentException for a name that is too long or could not be read back */
-    static byte[] header(String name) {
+    static Written header(String name, Mark mark) {
         if (name.length() > LONGEST_NAME || !FlatJson.wellFormed(name)) {
             throw new IllegalArgumentException("a name of " + name.length() + " characters");
         }
@@ -46,7 +59,7 @@ final class Lines {
         values.put("format", FORMAT);
         values.put("version", new FlatJson.Digits(Integer.toString(VERSION)));
         values.put("name", name);
-        return seal(FlatJson.write(values));
+        return seal(FlatJson.write(values), "", mark);
     }
 
     /** Reads the first line of any version: only {@code format}, {@code version} and {@code name} have to be there. @throws BadLine for anything else */
@@ -60,8 +73,13 @@ final class Lines {
         return new Header(FactCodec.takeText(values, "name"), version, sealed);
     }
 
-    /** One fact as it stands in the file, its line feed included. @throws IllegalArgumentException where it could not be read back */
-    static byte[] entry(Entry entry) {
+    /**
+     * One fact.
+     *
+     * @param before tag of the line before
+     * @throws IllegalArgumentException where it could not be read back
+     */
+    static Written entry(Entry entry, String before, Mark mark) {
         String time = entry.time().toString();
         if (!INSTANT.matcher(time).matches()) {
             throw new IllegalArgumentException(time);
@@ -72,15 +90,32 @@ final class Lines {
         values.put("session", new FlatJson.Digits(Integer.toString(entry.session())));
         values.put("tick", new FlatJson.Digits(Long.toString(entry.tick())));
         values.putAll(FactCodec.write(entry.fact()));
-        byte[] line = seal(FlatJson.write(values));
-        if (line.length - 1 > LONGEST) {
-            throw new IllegalArgumentException("a line of " + line.length + " bytes");
+        Written line = seal(FlatJson.write(values), before, mark);
+        if (line.bytes().length - 1 > LONGEST) {
+            throw new IllegalArgumentException("a line of " + line.bytes().length + " bytes");
         }
         return line;
     }
 
+    /** The tag a line carries where a tag belongs, empty for none. Says nothing about whose it is. */
+    static Optional<String> tag(byte[] line) {
+        int open = line.length - SEAL_LENGTH - OWN_LENGTH;
+        if (open < 1) {
+            return Optional.empty();
+        }
+        Matcher owned = OWNED.matcher(new String(line, open, OWN_LENGTH, StandardCharsets.ISO_8859_1));
+        return owned.matches() ? Optional.of(owned.group(1)) : Optional.empty();
+    }
+
+    /** Whether a line was written with this mark, behind a line that carries the tag {@code before}. */
+    static boolean fits(byte[] line, String before, Mark mark) {
+        return tag(line)
+                .filter(tag -> tag.equals(mark.tag(before, line, line.length - SEAL_LENGTH - OWN_LENGTH)))
+                .isPresent();
+    }
+
     /** @param before the entry on the line before, null for the first; order, session and tick have to follow on from it */
-    static Entry readEntry(byte[] line, Entry before) throws BadLine {
+    static Entry readEntry(byte[] line, Entry before, long version) throws BadLine {
         if (line.length > LONGEST) {
             throw new BadLine(BadLine.Why.LIMIT);
         }
@@ -89,6 +124,11 @@ final class Lines {
         }
         Map<String, Object> values = FlatJson.read(text(line));
         values.remove("crc");
+        if (version >= TAGGED && tag(line).isPresent()) {
+            values.remove("own");
+        } else if (version >= TAGGED) {
+            throw new BadLine(BadLine.Why.KEYS);
+        }
         long sequence = FactCodec.takeWhole(values, "sequence", 1);
         Instant time = instant(FactCodec.takeText(values, "time"));
         long session = FactCodec.takeWhole(values, "session", 1);
@@ -128,10 +168,13 @@ final class Lines {
         throw new BadLine(BadLine.Why.VALUE);
     }
 
-    private static byte[] seal(String object) {
+    private static Written seal(String object, String before, Mark mark) {
         String open = object.substring(0, object.length() - 1);
-        String sealed = open + String.format(Locale.ROOT, SEAL, checksum(open.getBytes(StandardCharsets.UTF_8)));
-        return (sealed + "\n").getBytes(StandardCharsets.UTF_8);
+        byte[] payload = open.getBytes(StandardCharsets.UTF_8);
+        String tag = mark.tag(before, payload, payload.length);
+        String owned = open + String.format(Locale.ROOT, OWN, tag);
+        String sealed = owned + String.format(Locale.ROOT, SEAL, checksum(owned.getBytes(StandardCharsets.UTF_8)));
+        return new Written((sealed + "\n").getBytes(StandardCharsets.UTF_8), tag);
     }
 
     private static boolean isSealed(byte[] line) {

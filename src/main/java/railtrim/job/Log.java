@@ -1,5 +1,8 @@
 package railtrim.job;
 
+import java.util.List;
+import railtrim.quantity.Message;
+
 /** Where facts are kept in order: on disk ({@link Journal}) or in memory ({@link MemoryLog}). */
 public interface Log {
     Job job();
@@ -14,4 +17,9 @@ public interface Log {
     int session();
 
     boolean readOnly();
+
+    /** What is to be told since this was last asked, such as that the job goes on in another file. */
+    default List<Message> news() {
+        return List.of();
+    }
 }

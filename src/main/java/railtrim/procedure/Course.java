@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Log;
@@ -89,7 +90,7 @@ public final class Course {
         log.append(accept.fact());
         alarm.ifPresent(log::append);
         refresh();
-        return accept;
+        return new Verdict.Accept(accept.fact(), withNews(accept.says()));
     }
 
     /** A fault seen, or a reading that calls for power off, writes its alarm with it. */
@@ -299,7 +300,12 @@ public final class Course {
         }
         log.append(fact);
         refresh();
-        return new Verdict.Accept(fact, List.of());
+        return new Verdict.Accept(fact, withNews(List.of()));
+    }
+
+    /** What became of the file the job is kept in comes first. */
+    private List<Message> withNews(List<Message> says) {
+        return Stream.concat(log.news().stream(), says.stream()).toList();
     }
 
     private void refresh() {

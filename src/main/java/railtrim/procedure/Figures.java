@@ -143,6 +143,17 @@ public final class Figures {
         return entry(field).map(Entry::fact).filter(Fact.Note.class::isInstance).map(fact -> ((Fact.Note) fact).text());
     }
 
+    /** What another job, taken over as a plan, says about a field. It answers nothing. */
+    public Optional<String> proposed(String field) {
+        return job.entries().stream()
+                .map(Entry::fact)
+                .filter(Fact.Proposed.class::isInstance)
+                .map(Fact.Proposed.class::cast)
+                .filter(proposed -> proposed.field().equals(field))
+                .map(Fact.Proposed::value)
+                .findFirst();
+    }
+
     /** Every fact ever written for a field, oldest first, those that no longer count included. */
     public List<Entry> history(String field) {
         return job.entries().stream()

@@ -3,6 +3,7 @@ package railtrim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import railtrim.job.Origin;
 import railtrim.procedure.Phase;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
@@ -27,7 +28,7 @@ final class ChecklistBuilder {
 
     Checklist build() {
         List<Section> sections = new ArrayList<>();
-        sections.add(part("report.part.summary", new SummaryPart(source).blocks()));
+        sections.add(part("report.part.summary", summary()));
         sections.add(part("report.part.margin", new MarginPart(source).blocks()));
         sections.add(part("report.part.resistor", new ResistorPart(source).blocks()));
         sections.add(part("report.part.heat", new HeatPart(source).blocks()));
@@ -43,6 +44,16 @@ final class ChecklistBuilder {
         }
         String title = source.say("report.title", Plain.text(state.job().name()));
         return new Checklist(title, mark, missing(), sections);
+    }
+
+    /** Whose word it is comes before what it says. */
+    private List<Block> summary() {
+        List<Block> blocks = new ArrayList<>();
+        if (state.job().origin() == Origin.ELSEWHERE) {
+            blocks.add(new Block.Says(source.say("report.elsewhere")));
+        }
+        blocks.addAll(new SummaryPart(source).blocks());
+        return blocks;
     }
 
     private Section part(String key, List<Block> blocks) {

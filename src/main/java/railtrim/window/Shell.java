@@ -11,6 +11,7 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import railtrim.job.Journal;
 import railtrim.job.JournalProblem;
+import railtrim.job.Mark;
 import railtrim.job.RecentJobs;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
@@ -96,12 +97,12 @@ final class Shell {
     }
 
     void open(Path file) {
-        withWords(() -> begin(Journal.open(file, surroundings.time())));
+        withWords(() -> begin(Journal.open(file, surroundings.time(), Mark.keptIn(surroundings.ownFolder()))));
     }
 
     /** @param file must not exist yet */
     void create(Path file, String name) {
-        begin(Journal.create(file, name, surroundings.time()));
+        begin(Journal.create(file, name, surroundings.time(), Mark.keptIn(surroundings.ownFolder())));
     }
 
     void show(JobPage opened) {

@@ -6,6 +6,7 @@ import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import railtrim.job.Journal;
+import railtrim.job.OwnFolder;
 import railtrim.job.Time;
 import railtrim.procedure.Words;
 
@@ -38,7 +39,7 @@ interface Surroundings {
 
             @Override
             public Path ownFolder() {
-                return home.resolve(".railtrim");
+                return OwnFolder.path();
             }
 
             @Override

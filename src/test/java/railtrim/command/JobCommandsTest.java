@@ -48,6 +48,57 @@ class JobCommandsTest {
     }
 
     @Test
+    void ofAJobMadeElsewhereOnlyThePlanIsTakenOver() throws IOException {
+        String shown = "demo-data/finished-job.railtrim";
+        Ran check = Ran.of("check", shown, "--json");
+        assertEquals(0, check.exit(), check.err());
+        assertTrue(check.json().get("elsewhere").getAsBoolean(), "the demo is nobody’s own");
+        assertTrue(check.json().get("complete").getAsBoolean());
+        assertEquals(2, check.number("version"));
+        Ran text = Ran.reading("help\n", "text", shown);
+        assertEquals(2, text.exit());
+        assertTrue(text.out().contains("another computer"), text.out());
+        String mine = folder.resolve("mine.railtrim").toString();
+        Ran copy = Ran.of("copy", shown, mine, "--json");
+        assertEquals(0, copy.exit(), copy.err());
+        assertTrue(copy.json().get("plan").getAsBoolean());
+        Ran after = Ran.of("check", mine, "--json");
+        assertEquals("scope", after.json().get("step").getAsString(), "nothing is done yet");
+        assertFalse(after.json().get("elsewhere").getAsBoolean());
+        assertEquals(1, after.json().getAsJsonObject("kinds").size(), "proposals and nothing else");
+        Ran wizard = Ran.reading("mains\nclosed\n", "text", mine);
+        assertTrue(wizard.out().contains("The other job says"), wizard.out());
+        assertEquals(2, Ran.of("copy", shown, mine).exit(), "a job is never written over");
+    }
+
+    @Test
+    void onesOwnJobIsCopiedWhole() {
+        String job = folder.resolve("synth.railtrim").toString();
+        Ran.reading("mains\nclosed\nblue synth\n", "text", job);
+        Ran copy = Ran.of("copy", job, folder.resolve("second synth.railtrim").toString(), "--json");
+        assertEquals(0, copy.exit(), copy.err());
+        assertFalse(copy.json().get("plan").getAsBoolean());
+        assertEquals(3, copy.number("facts"));
+    }
+
+    @Test
+    void whatIsInAFileIsListedForWhoeverHelps() throws IOException {
+        Path job = folder.resolve("synth.railtrim");
+        Ran.reading("mains\nclosed\nblue synth\nadapter\n12V\nback scope wrong supply\n", "text", job.toString());
+        Ran check = Ran.of("check", job.toString(), "--facts");
+        assertEquals(0, check.exit(), check.err());
+        for (String told :
+                new String[] {"File version", "on this computer", "Cautions read", "text=blue synth", "typed=12V"}) {
+            assertTrue(check.out().contains(told), told + " in " + check.out());
+        }
+        // A stranger’s file may hold what a terminal would act on.
+        Path strange = folder.resolve("strange.railtrim");
+        Files.writeString(strange, "{\"format\":\"railtrim job\",\"version\":9,\"name\":\"\\u001b[2J\\u202eevil\"}\n");
+        Ran hostile = Ran.of("check", strange.toString(), "--facts");
+        assertFalse(hostile.out().contains("\u001b") || hostile.out().contains("\u202e"), hostile.out());
+    }
+
+    @Test
     void anUnfinishedJobIsReportedAsNotComplete() throws IOException {
         String job = folder.resolve("synth.railtrim").toString();
         Ran.reading("mains\nclosed\nblue synth\nadapter\n12V\n", "text", job);

@@ -5,6 +5,9 @@ import railtrim.quantity.Unit;
 
 /** One fact of every kind, with texts that are hard to write. */
 final class Facts {
+    /** The same on every run. */
+    static final Mark MARK = Mark.forShow();
+
     private Facts() {}
 
     static List<Fact> ofEveryKind() {
@@ -19,6 +22,7 @@ final class Facts {
                 new Fact.Skipped("warm", ""),
                 new Fact.Paused("aim", "dinner"),
                 new Fact.Resumed("resume", -3600),
+                new Fact.Proposed("plan", "reg.marking", "LM317 „Ω“"),
                 new Fact.Power("base.off", false));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static railtrim.job.Facts.MARK;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import railtrim.quantity.Message;
 
 /** A disk that fails is told in words, the job stays as it was, and a file in doubt is never written again. */
 class FailingDiskTest {
@@ -66,7 +68,7 @@ class FailingDiskTest {
     void everyFactIsWrittenThenForcedBeforeItIsToldToBeSaved() throws IOException {
         Path file = newJob();
         FailingTail disk = new FailingTail(Disk.tail(file), "never");
-        try (Journal journal = Journal.open(file, time, path -> disk)) {
+        try (Journal journal = Journal.open(file, time, MARK, path -> disk)) {
             journal.append(new Fact.Power("a", true));
             assertEquals(List.of("write", "force"), disk.asked);
             journal.append(new Fact.Power("a", false));
@@ -76,18 +78,15 @@ class FailingDiskTest {
 
     @Test
     void aFullDiskLosesOnlyTheFactThatWasNotToldToBeSaved() throws IOException {
-        assertOneLostAndNoMoreAsked("write2", List.of("write", "force", "write", "close"));
-    }
-
-    @Test
-    void aFailedForceIsNeverTriedAgain() throws IOException {
-        assertOneLostAndNoMoreAsked("force2", List.of("write", "force", "write", "force", "close"));
-    }
-
-    private void assertOneLostAndNoMoreAsked(String failing, List<String> asked) throws IOException {
         Path file = newJob();
-        FailingTail disk = new FailingTail(Disk.tail(file), failing);
-        try (Journal journal = Journal.open(file, time, path -> disk)) {
+        List<FailingTail> disks = new ArrayList<>();
+        try (Journal journal = Journal.open(file, time, MARK, path -> {
+            disks.add(new FailingTail(Disk.tail(path), disks.isEmpty() ? "write2" : "opening"));
+            if (disks.size() > 1) {
+                throw new IOException("No space left on device");
+            }
+            return disks.get(0);
+        })) {
             journal.append(new Fact.Power("a", true));
             Job saved = journal.job();
             JournalProblem problem =
@@ -100,28 +99,70 @@ class FailingDiskTest {
                     assertThrows(JournalProblem.class, () -> journal.append(new Fact.Power("a", false)))
                             .told()
                             .key());
-            assertEquals(asked, disk.asked);
+            assertEquals(List.of("write", "force", "write", "close"), disks.get(0).asked);
+            assertFalse(Files.exists(file.resolveSibling("organ-2.railtrim")), "half a job is not left lying");
 
             // Going on elsewhere works.
-            try (Journal copy = Journal.copy(journal, folder.resolve("copy.railtrim"), time)) {
+            try (Journal copy = Journal.copy(journal, folder.resolve("copy.railtrim"), time, MARK)) {
                 assertEquals(saved, copy.job());
                 copy.append(new Fact.Power("a", false));
             }
         }
-        try (Journal again = Journal.open(file, time)) {
+        try (Journal again = Journal.open(file, time, MARK)) {
             assertFalse(again.readOnly());
             assertEquals(new Fact.Power("a", true), again.job().entries().get(0).fact());
         }
     }
 
     @Test
+    void aFailedForceIsNeverTriedAgainAndTheJobGoesOnInANewFile() throws IOException {
+        assertMovesOn("force2", List.of("write", "force", "write", "force", "close"));
+    }
+
+    @Test
+    void aFailedWriteMovesTheJobIntoANewFileWhereThatCanBeWritten() throws IOException {
+        assertMovesOn("write2", List.of("write", "force", "write", "close"));
+    }
+
+    private void assertMovesOn(String failing, List<String> asked) throws IOException {
+        Path file = newJob();
+        Path next = file.resolveSibling("organ-2.railtrim");
+        FailingTail old = new FailingTail(Disk.tail(file), failing);
+        Job whole;
+        try (Journal journal = Journal.open(file, time, MARK, path -> path.equals(file) ? old : Disk.tail(path))) {
+            journal.append(new Fact.Power("a", true));
+            Entry kept = journal.append(new Fact.Power("a", false));
+            assertEquals(2, kept.sequence());
+            assertEquals(asked, old.asked, "the old file is asked no more");
+            assertEquals(next, journal.file());
+            assertEquals(List.of(Message.of("job.moved-on", file.toString(), next.toString())), journal.news());
+            assertEquals(List.of(), journal.news(), "told once");
+            journal.append(new Fact.Power("b", true));
+            assertEquals(asked, old.asked);
+            whole = journal.job();
+            try (Journal second = Journal.open(next, time, MARK)) {
+                assertTrue(second.readOnly(), "the new file is locked as the old one was");
+            }
+        }
+        try (Journal again = Journal.open(next, time, MARK)) {
+            assertEquals(whole, again.job());
+            assertFalse(again.readOnly());
+        }
+    }
+
+    @Test
     void aDiskThatCannotEvenTakeTheGapOpensForReading() throws IOException {
         Path file = newJob();
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             journal.append(new Fact.Power("a", true));
         }
         time.pass(Duration.ofHours(1));
-        try (Journal journal = Journal.open(file, time, path -> new FailingTail(Disk.tail(path), "write1"))) {
+        try (Journal journal = Journal.open(file, time, MARK, path -> {
+            if (!path.equals(file)) {
+                throw new IOException("No space left on device");
+            }
+            return new FailingTail(Disk.tail(path), "write1");
+        })) {
             assertTrue(journal.readOnly());
             assertEquals("job.not-saved", journal.problems().get(0).key());
             assertEquals(1, journal.job().last());
@@ -131,12 +172,12 @@ class FailingDiskTest {
     @Test
     void aFileTakenAwayOrReplacedWhileOpenIsNoticed() throws IOException {
         Path file = newJob();
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             Files.move(file, folder.resolve("moved.railtrim"));
             assertEquals("job.changed-outside", appendProblem(journal));
         }
         Path other = newJob();
-        try (Journal journal = Journal.open(other, time)) {
+        try (Journal journal = Journal.open(other, time, MARK)) {
             byte[] same = Files.readAllBytes(other);
             Path put = folder.resolve("put");
             Files.write(put, same);
@@ -147,7 +188,7 @@ class FailingDiskTest {
 
     @Test
     void anInterruptedThreadLosesNothing() throws IOException {
-        try (Journal journal = Journal.open(newJob(), time)) {
+        try (Journal journal = Journal.open(newJob(), time, MARK)) {
             Thread.currentThread().interrupt();
             assertEquals(1, journal.append(new Fact.Power("a", true)).sequence());
             assertTrue(Thread.interrupted());
@@ -163,7 +204,7 @@ class FailingDiskTest {
 
     private Path newJob() throws IOException {
         Path file = Files.createTempDirectory(folder, "job").resolve("organ.railtrim");
-        Journal.create(file, "Organ", time).close();
+        Journal.create(file, "Organ", time, MARK).close();
         return file;
     }
 }

