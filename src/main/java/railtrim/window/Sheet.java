@@ -49,7 +49,12 @@ final class Sheet {
         }
         page.setDisable(true);
         Node first = body.lookup(".first-focus");
-        Platform.runLater((first == null ? safe : first)::requestFocus);
+        Platform.runLater(() -> {
+            // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
+            veil.applyCss();
+            veil.layout();
+            (first == null ? safe : first).requestFocus();
+        });
     }
 
     void leave() {

@@ -39,9 +39,16 @@ public final class Keys {
 
     private void pressed(KeyEvent event) {
         boolean counted = event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE;
-        if (counted && !down.add(event.getCode())) {
+        boolean held = counted && !down.add(event.getCode());
+        boolean barred = event.getCode() == KeyCode.ENTER && barred((Scene) event.getSource());
+        if (held || barred) {
             event.consume();
         }
+    }
+
+    private static boolean barred(Scene scene) {
+        Node owner = scene.getFocusOwner();
+        return owner != null && owner.getStyleClass().contains(NOT_BY_ENTER);
     }
 
     private void unused(KeyEvent event) {
@@ -59,8 +66,6 @@ public final class Keys {
         event.consume();
         if (owner == null || owner instanceof ComboBoxBase<?>) {
             enter.run();
-        } else if (owner.getStyleClass().contains(NOT_BY_ENTER)) {
-            return;
         } else if (owner instanceof ButtonBase button) {
             button.fire();
         } else {
