@@ -7,16 +7,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.InCircuit;
-import railtrim.circuit.LineSolve;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
+import railtrim.circuit.PlaceTelling;
 import railtrim.circuit.RegulatorFamily;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Step.Finding;
 import railtrim.procedure.Step.Finding.Kind;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.quantity.Unit;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
 import railtrim.threshold.SuccessRun;
@@ -167,7 +168,6 @@ final class Checks {
         return asList(differs(figures, "clip.pair", referencePair(figures), "verdict.clips-elsewhere", ""));
     }
 
-    /** Where stock is about twice the reference, both legs read the reference and the reading tells nothing. */
     static List<Finding> agree(Figures figures) {
         Optional<InCircuit.Agreement> agreement = figures.agreement();
         if (figures.number("leg.again").isEmpty()) {
@@ -213,18 +213,32 @@ final class Checks {
         if (figures.input().orElse(0) > inputHighest) {
             findings.add(warns("verdict.input-above-sheet", Display.volts(inputHighest)));
         }
-        OptionalDouble reference = figures.reference();
-        if (stock.isPresent() && reference.isPresent() && twiceTheReference(figures)) {
+        stock.ifPresent(volts -> findings.add(says("verdict.stock-doubt", Doubts.reading(figures, volts))));
+        if (stock.isPresent() && figures.reference().isPresent() && bothPlacesFit(figures)) {
             findings.add(warns("verdict.twice-reference"));
         }
         return findings;
     }
 
-    private static boolean twiceTheReference(Figures figures) {
+    /** Where stock is about twice the reference, both legs read the reference and no voltage tells which is which. */
+    private static boolean bothPlacesFit(Figures figures) {
         double reference = figures.reference().orElseThrow();
-        double stock = figures.stock().orElseThrow();
-        return Math.abs(stock - 2 * reference)
-                < 2 * figures.voltUncertainty(stock) + 4 * figures.voltUncertainty(reference);
+        double rest = figures.stock().orElseThrow() - reference;
+        double uncertainty = figures.voltUncertainty(reference);
+        return rest > 0
+                && reference > uncertainty
+                && PlaceTelling.of(
+                                reference,
+                                uncertainty,
+                                rest,
+                                Math.hypot(uncertainty, figures.voltUncertainty(rest)),
+                                reference - uncertainty,
+                                reference + uncertainty)
+                        == PlaceTelling.BOTH;
+    }
+
+    static List<Finding> warm(Figures figures) {
+        return HeatFindings.junction(figures);
     }
 
     // ---- trimmer
@@ -303,20 +317,7 @@ final class Checks {
     // -------------------------------------------------------------------------------------------------------
 
     static List<Finding> firstLoad(Figures figures) {
-        Optional<LineSolve.Solution> solution = figures.solution();
-        if (solution.isEmpty() || figures.magnitude("first.loaded").isEmpty()) {
-            return List.of();
-        }
-        double leg = solution.get().leg();
-        double doubt = 2 * solution.get().legUncertainty();
-        String key = doubt > leg
-                ? "verdict.leg-unsolved"
-                : doubt > 0.25 * leg ? "verdict.leg-solved-coarse" : "verdict.leg-solved";
-        return List.of(says(
-                key,
-                Display.ohms(leg),
-                Display.ohms(doubt),
-                Display.ohms(figures.readLeg().orElseThrow())));
+        return figures.magnitude("first.loaded").isPresent() ? Doubts.leg(figures) : List.of();
     }
 
     /** The rail did not come down as far as asked: either the trimmer was not turned far enough, or it is at its end. */
@@ -409,6 +410,8 @@ final class Checks {
         boolean above = figures.target().orElse(0) > figures.stock().orElse(Double.POSITIVE_INFINITY);
         if (above) {
             findings.add(blocks("verdict.target-above-stock", ""));
+        } else {
+            findings.addAll(HeatFindings.outlook(figures));
         }
         return findings;
     }
@@ -440,10 +443,13 @@ final class Checks {
         }
         double expected = Ranges.parallel(figures.readLeg().getAsDouble(), trimmer.getAsDouble());
         double slack = 0.03 * expected + 3 * figures.ohmUncertainty(expected);
-        return Math.abs(total.getAsDouble() - expected) > slack
-                ? List.of(blocks(
-                        "verdict.setting-differs", "", Display.ohms(expected), Display.ohms(total.getAsDouble())))
-                : List.of();
+        if (Math.abs(total.getAsDouble() - expected) > slack) {
+            return List.of(
+                    blocks("verdict.setting-differs", "", Display.ohms(expected), Display.ohms(total.getAsDouble())));
+        }
+        List<Finding> findings = new ArrayList<>(Doubts.difference(figures));
+        findings.addAll(Doubts.offTheLine(figures));
+        return findings;
     }
 
     static List<Finding> choose(Figures figures) {
@@ -473,7 +479,7 @@ final class Checks {
         return volts < floor.getAsDouble() - figures.voltResolution(volts) / 2
                 ? List.of(blocks(
                         "verdict.hand-too-low", "choose", Display.volts(volts), Display.volts(floor.getAsDouble())))
-                : List.of(says("verdict.hand-gives", Display.volts(volts)));
+                : List.of(says("verdict.hand-gives", Doubts.volts(figures, ohms.getAsDouble(), volts)));
     }
 
     // ---- fit
@@ -493,12 +499,13 @@ final class Checks {
 
     static List<Finding> fitSoak(Figures figures) {
         List<Finding> findings = new ArrayList<>(seenWell(figures, "fit.seen"));
+        findings.addAll(Doubts.offTheLine(figures));
         OptionalDouble before = figures.number("temp.reg");
         OptionalDouble after = figures.number("fit.temp.reg");
         if (before.isPresent() && after.isPresent() && after.getAsDouble() > before.getAsDouble() + 2) {
-            findings.add(
-                    warns("verdict.regulator-hotter", Display.of(after.getAsDouble(), railtrim.quantity.Unit.CELSIUS)));
+            findings.add(warns("verdict.regulator-hotter", Display.of(after.getAsDouble(), Unit.CELSIUS)));
         }
+        findings.addAll(HeatFindings.measured(figures));
         return findings;
     }
 

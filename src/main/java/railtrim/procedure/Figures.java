@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
 import railtrim.circuit.Circuit;
+import railtrim.circuit.Doubt;
 import railtrim.circuit.InCircuit;
+import railtrim.circuit.LineCheck;
 import railtrim.circuit.LineSolve;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
@@ -26,6 +29,7 @@ import railtrim.parts.Series;
 import railtrim.parts.Trimmers;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Meter;
+import railtrim.quantity.Propagation;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
@@ -39,6 +43,7 @@ public final class Figures {
     private static final double START_TOLERANCE = 0.10;
     private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
     private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
+    private static final LineCheck NO_LINE = new LineCheck(List.of(), Optional.empty());
     private static final double CONFIDENCE = 0.95;
     private static final double COVERAGE = 0.99;
 
@@ -332,40 +337,103 @@ public final class Figures {
 
     /** Readings that lie on the straight line, stock first, all under the named load. */
     public List<LineSolve.Point> points() {
-        List<LineSolve.Point> points = new ArrayList<>();
-        stock().ifPresent(stock -> points.add(point(Double.POSITIVE_INFINITY, stock)));
-        addPoint(points, "trimmer.max", "first.loaded");
-        addPoint(points, "setting.trimmer", "soak.volts");
-        addPoint(points, "hand.ohms", "fit.loaded");
+        return List.copyOf(pointsByName().values());
+    }
+
+    /** What each of {@link #points} is: "stock", "first", "soak" or "fitted". */
+    List<String> pointNames() {
+        return List.copyOf(pointsByName().keySet());
+    }
+
+    private Map<String, LineSolve.Point> pointsByName() {
+        Map<String, LineSolve.Point> points = new LinkedHashMap<>();
+        stock().ifPresent(stock -> points.put("stock", point(Double.POSITIVE_INFINITY, stock)));
+        addPoint(points, "first", "trimmer.max", "first.loaded");
+        addPoint(points, "soak", "setting.trimmer", "soak.volts");
+        addPoint(points, "fitted", "hand.ohms", "fit.loaded");
         return points;
     }
 
-    private void addPoint(List<LineSolve.Point> points, String added, String volts) {
+    private void addPoint(Map<String, LineSolve.Point> points, String name, String added, String volts) {
         if (ohms(added).isPresent() && magnitude(volts).isPresent()) {
-            points.add(point(ohms(added).getAsDouble(), magnitude(volts).getAsDouble()));
+            points.put(name, point(ohms(added).getAsDouble(), magnitude(volts).getAsDouble()));
         }
     }
 
     private LineSolve.Point point(double added, double volts) {
-        return new LineSolve.Point(added, volts, voltUncertainty(volts));
+        double ofAdded = Double.isInfinite(added) ? 0 : ohmUncertainty(added);
+        return new LineSolve.Point(added, volts, voltUncertainty(volts), ofAdded);
     }
 
     public Optional<LineSolve.Solution> solution() {
-        return memo("solution", () -> {
-            if (points().size() < 2 || place().isEmpty() || reference().isEmpty()) {
-                return Optional.empty();
-            }
-            return attempt(() -> LineSolve.solve(place().get(), reference().getAsDouble(), points()));
-        });
+        return memo("solution", () -> solved(points()));
+    }
+
+    /** Without the resistor that is fitted in the end: what it was chosen by stays what it was. */
+    private Optional<LineSolve.Solution> solutionOfTheTrimmer() {
+        Map<String, LineSolve.Point> points = pointsByName();
+        points.remove("fitted");
+        return solved(List.copyOf(points.values()));
+    }
+
+    private Optional<LineSolve.Solution> solved(List<LineSolve.Point> points) {
+        if (points.size() < 2 || place().isEmpty() || reference().isEmpty()) {
+            return Optional.empty();
+        }
+        return attempt(() -> LineSolve.solve(place().get(), reference().getAsDouble(), points));
+    }
+
+    /** Whether the readings lie on one line, and which to measure again if not. */
+    public LineCheck lineCheck() {
+        return memo(
+                "lineCheck",
+                () -> place().isPresent() && reference().isPresent()
+                        ? attempt(() -> LineCheck.of(place().get(), reference().getAsDouble(), points()))
+                                .orElse(NO_LINE)
+                        : NO_LINE);
+    }
+
+    /** The true leg with what the readings leave open, ohms; empty with fewer than two. */
+    public Optional<Propagation.Result> legDoubt() {
+        return memo("legDoubt", () -> legDoubt(points()));
+    }
+
+    Optional<Propagation.Result> legDoubt(List<LineSolve.Point> points) {
+        if (place().isEmpty() || reference().isEmpty()) {
+            return Optional.empty();
+        }
+        double reference = reference().getAsDouble();
+        return attempt(() -> Doubt.leg(place().get(), reference, referenceUncertainty(), points));
+    }
+
+    /** The voltage that so many ohms across the leg will give, by the line through the readings, volts; empty with fewer than two. */
+    Optional<Propagation.Result> voltageDoubt(double added) {
+        if (place().isEmpty() || reference().isEmpty() || solution().isEmpty()) {
+            return Optional.empty();
+        }
+        double reference = reference().getAsDouble();
+        return attempt(() -> Doubt.voltage(
+                place().get(), reference, referenceUncertainty(), points(), added, ohmUncertainty(added)));
+    }
+
+    /** Standard, volts: the meter's where the reference was measured, else that of the published spread. */
+    private double referenceUncertainty() {
+        if (magnitude("ref.volts").isPresent()) {
+            return voltUncertainty(magnitude("ref.volts").getAsDouble());
+        }
+        return family().map(family -> (family.referenceHigh() - family.referenceLow()) / 2 / Math.sqrt(3))
+                .filter(Double::isFinite)
+                .orElse(0.0);
     }
 
     /** Best estimate of the true circuit so far: solved from the trimmer's setting where that is known, else from the readings on the board. */
     public Optional<Circuit> circuit() {
         return memo("circuit", () -> {
-            if (ohms("setting.trimmer").isPresent()
-                    && magnitude("soak.volts").isPresent()
-                    && solution().isPresent()) {
-                return solution().flatMap(solution -> attempt(() -> solution.circuit(bias())));
+            if (ohms("setting.trimmer").isPresent() && magnitude("soak.volts").isPresent()) {
+                Optional<Circuit> solved = solutionOfTheTrimmer().flatMap(line -> attempt(() -> line.circuit(bias())));
+                if (solved.isPresent()) {
+                    return solved;
+                }
             }
             OptionalDouble leg = agreement()
                     .map(agreement -> OptionalDouble.of(agreement.leg()))
@@ -680,6 +748,11 @@ public final class Figures {
     }
 
     public Optional<Heat.Powers> powers() {
+        return powers(0);
+    }
+
+    /** @param leakage share of the current that does not follow the voltage, 0 to 1 */
+    Optional<Heat.Powers> powers(double leakage) {
         OptionalDouble after = fitted().isPresent() ? fitted() : target();
         if (anyEmpty(input(), stock(), after)) {
             return Optional.empty();
@@ -690,7 +763,7 @@ public final class Figures {
                     stock().getAsDouble(),
                     after.getAsDouble(),
                     number("load.current").orElse(Double.NaN),
-                    Heat.LoadKind.DIGITAL);
+                    leakage);
             return linear()
                     ? powers
                     : new Heat.Powers(
@@ -699,7 +772,7 @@ public final class Figures {
     }
 
     /** A series-pass regulator, whose loss is (Vin − V)·I; the data sheets of switching and shunt ones give no dropout. */
-    private boolean linear() {
+    boolean linear() {
         return family().filter(family -> family.place() == Place.OUT_ADJ
                         || family.place() == Place.NEGATIVE_OUT_ADJ
                         || !Double.isNaN(family.dropout()))

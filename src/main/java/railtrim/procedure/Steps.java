@@ -256,6 +256,7 @@ final class Steps {
                 .celsius("temp.chip", Ranges::warm, thermometer)
                 .celsius("temp.reg", Ranges::warm, thermometer)
                 .dwell(WARM_UP)
+                .checks(Checks::warm)
                 .picture(Picture.HEAT)
                 .done());
         steps.add(step(Phase.BASELINE, "base.off", PowerNeed.TO_OFF)
