@@ -2,11 +2,13 @@ package railtrim.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.StackPane;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import railtrim.job.Journal;
@@ -58,7 +60,15 @@ final class Shell {
         stage.setTitle(words.of("window.title"));
         stage.setScene(scene);
         toStart();
+        fitToScreen();
         stage.show();
+    }
+
+    /** A small laptop shows less than the usual size; then the window takes what there is. */
+    private void fitToScreen() {
+        Rectangle2D room = Screen.getPrimary().getVisualBounds();
+        stage.setWidth(Math.min(WIDTH, room.getWidth()));
+        stage.setHeight(Math.min(HEIGHT, room.getHeight()));
     }
 
     Scene scene() {
