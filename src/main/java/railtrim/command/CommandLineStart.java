@@ -106,6 +106,7 @@ public final class CommandLineStart {
                 new TrimmerChoice(words),
                 new ResistorChoice(words),
                 new Preferred(words),
+                new Mark(words),
                 new Margin(words),
                 new HeatFigures(words),
                 new MeterAccuracy(words),

@@ -55,6 +55,12 @@ class PartsWordsTest {
         refused(() -> Resistors.choose(floating(), 0, new Wish(3, 2.9, 0.01, 3), Series.E24));
         refused(() -> Resistors.choose(floating(), 0, new Wish(3, 2.9, 1, 1), Series.E24));
         refused(() -> Resistors.choose(floating(), 300, new Wish(3, 2.9, 0.01, 1), Series.E24));
+        for (String marking : List.of("", "97A", "brown plaid red gold", "red red", "white white white white")) {
+            refused(() -> Markings.read(marking));
+        }
+        for (String marking : List.of("brown black black brown grey", "220", "4m7", "12R", "brown brown red brown")) {
+            Markings.read(marking).forEach(reading -> reading.notes().forEach(this::say));
+        }
         String head = "value,tolerance,count\n";
         for (String rows : List.of("x,1%,1", "1k,x,1", "1k,1%,x", "1k,1%,", "", "\"1k", "1R,1%,1\n".repeat(5001))) {
             refused(() -> PartsBox.of(head + rows));
