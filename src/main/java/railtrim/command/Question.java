@@ -1,9 +1,6 @@
 package railtrim.command;
 
-import java.util.Comparator;
 import java.util.List;
-import railtrim.job.Entry;
-import railtrim.job.Fact;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
@@ -23,8 +20,6 @@ sealed interface Question {
 
     /** The job ends here unless an earlier answer is corrected. */
     record Ended(Message reason, String backTo) implements Question {}
-
-    List<String> RESUME_FIELDS = List.of("resume.rail", "resume.zero");
 
     static Question of(Course course, State state) {
         if (state.card().isPresent()) {
@@ -53,26 +48,7 @@ sealed interface Question {
         if (card instanceof State.Card.MakeSafe) {
             return new Answer(course.field("safe.rail").orElseThrow());
         }
-        return new Answer(course.field(nextOfResume(state.job().entries())).orElseThrow());
-    }
-
-    /** The one answered longest ago, so that a reading that did not pass comes round again. */
-    private static String nextOfResume(List<Entry> entries) {
-        return RESUME_FIELDS.stream()
-                .min(Comparator.comparingLong(field -> lastAnswered(field, entries)))
-                .orElseThrow();
-    }
-
-    private static long lastAnswered(String field, List<Entry> entries) {
-        long sequence = 0;
-        for (Entry entry : entries) {
-            if (entry.fact() instanceof Fact.Resumed) {
-                sequence = 0;
-            } else if (entry.fact() instanceof Fact.Reading reading
-                    && reading.field().equals(field)) {
-                sequence = entry.sequence();
-            }
-        }
-        return sequence;
+        State.Card.Resume resume = (State.Card.Resume) card;
+        return new Answer(course.field(resume.next(state.job().entries())).orElseThrow());
     }
 }

@@ -391,6 +391,11 @@ public final class Journal implements Log, Closeable {
     }
 
     @Override
+    public Instant now() {
+        return time.now();
+    }
+
+    @Override
     public int session() {
         return session;
     }

@@ -1,5 +1,6 @@
 package railtrim.job;
 
+import java.time.Instant;
 import java.util.List;
 import railtrim.quantity.Message;
 
@@ -12,6 +13,9 @@ public interface Log {
 
     /** Milliseconds of the monotonic clock since this session began. */
     long ticks();
+
+    /** Wall clock, as it goes into {@link Entry#time()}. */
+    Instant now();
 
     /** Number of this session, as it goes into {@link Entry#session()}. */
     int session();

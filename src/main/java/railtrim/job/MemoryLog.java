@@ -1,5 +1,7 @@
 package railtrim.job;
 
+import java.time.Instant;
+
 /** A job kept in memory, for rehearsals and tests. */
 public final class MemoryLog implements Log {
     private final Time time;
@@ -27,6 +29,11 @@ public final class MemoryLog implements Log {
     @Override
     public long ticks() {
         return time.ticks() - began;
+    }
+
+    @Override
+    public Instant now() {
+        return time.now();
     }
 
     @Override

@@ -2,11 +2,9 @@ package railtrim.practice;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import railtrim.job.Entry;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
@@ -62,14 +60,8 @@ public final class Hand {
             piece.switchTo(false);
             return answer("safe.rail", state, course);
         }
-        return answer(justAnswered(state, "resume.rail") ? "resume.zero" : "resume.rail", state, course);
-    }
-
-    private static boolean justAnswered(State state, String field) {
-        List<Entry> entries = state.job().entries();
-        return !entries.isEmpty()
-                && entries.get(entries.size() - 1).fact() instanceof railtrim.job.Fact.Reading reading
-                && reading.field().equals(field);
+        State.Card.Resume resume = (State.Card.Resume) card;
+        return answer(resume.next(state.job().entries()), state, course);
     }
 
     private Answer answer(String id, State state, Course course) {

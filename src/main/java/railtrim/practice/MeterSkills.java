@@ -30,6 +30,10 @@ final class MeterSkills {
             skills.put(field, asked -> asked.typed(piece.rail()));
         }
         skills.put("resume.zero", asked -> asked.typed(piece.bench.leadsShorted()));
+        skills.put("resume.where", asked -> asked.picked("as-left"));
+        skills.put(
+                "resume.marking", asked -> asked.typed(piece.board().regulator().marking()));
+        skills.put("resume.total", asked -> asked.typed(piece.ohms(piece.leg())));
 
         skills.put("place.pair", asked -> asked.picked(piece.reference().id()));
         skills.put("place.leg", asked -> asked.picked(piece.leg().id()));

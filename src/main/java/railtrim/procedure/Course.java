@@ -1,5 +1,6 @@
 package railtrim.procedure;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,7 +23,21 @@ public final class Course {
     public Course(Procedure procedure, Log log) {
         this.procedure = procedure;
         this.log = log;
+        noteReturn();
         this.state = procedure.state(log.job(), recall);
+    }
+
+    /** However short it was closed: nobody watched the board meanwhile. A long gap the log has noted by itself. */
+    private void noteReturn() {
+        List<Entry> entries = log.job().entries();
+        if (log.readOnly() || entries.isEmpty()) {
+            return;
+        }
+        Entry last = entries.get(entries.size() - 1);
+        if (last.session() != log.session() && !(last.fact() instanceof Fact.Resumed)) {
+            log.append(new Fact.Resumed(
+                    "resume", Duration.between(last.time(), log.now()).toSeconds()));
+        }
     }
 
     public Procedure procedure() {
@@ -41,6 +56,9 @@ public final class Course {
         return answer(field, place -> {
             if (place.field() instanceof Field.Number number) {
                 return Judge.number(state.figures(), place.step().id(), number, text, sure);
+            }
+            if (place.field() instanceof Field.Text words && field.equals("resume.marking")) {
+                return Judge.marking(state.figures(), place.step().id(), words, text, sure);
             }
             if (place.field() instanceof Field.Text words) {
                 return Judge.text(place.step().id(), words, text);
@@ -67,6 +85,9 @@ public final class Course {
     }
 
     private Verdict answer(String field, java.util.function.Function<Place, Verdict> judge) {
+        if (returned()) {
+            return refuse("verdict.welcome-back");
+        }
         Optional<Place> place = place(field);
         if (place.isEmpty()) {
             return refuse("verdict.not-now");
@@ -82,15 +103,56 @@ public final class Course {
         return verdict;
     }
 
+    /** Work laid down and taken up again in one sitting: noted once, unless it was short and the rail has been proven dead. */
+    private boolean returned() {
+        Optional<Entry> paused = Optional.empty();
+        for (Entry entry : state.job().entries()) {
+            paused = entry.fact() instanceof Fact.Paused
+                    ? Optional.of(entry)
+                    : entry.fact() instanceof Fact.Resumed ? Optional.empty() : paused;
+        }
+        if (paused.isEmpty() || log.readOnly() || state.card().isPresent()) {
+            return false;
+        }
+        long gap = Duration.between(paused.get().time(), log.now()).toSeconds();
+        if (Break.of(gap, false, false) == Break.SHORT && state.power() == State.Power.OFF) {
+            return false;
+        }
+        write(new Fact.Resumed("resume", gap));
+        return state.card().isPresent();
+    }
+
     private Verdict keep(Place place, Verdict.Accept accept) {
         if (log.readOnly()) {
             return refuse("verdict.read-only");
         }
         Optional<Fact> alarm = alarmBy(place, accept.fact());
         log.append(accept.fact());
+        Optional<Fact> doubt = doubtBy(place, accept.fact());
         alarm.ifPresent(log::append);
+        doubt.ifPresent(log::append);
         refresh();
         return new Verdict.Accept(accept.fact(), withNews(accept.says()));
+    }
+
+    /** After a break: another marking, or another resistance across the leg, and what rests on it is proven again. */
+    private Optional<Fact> doubtBy(Place place, Fact fact) {
+        Figures figures = state.figures();
+        if (fact instanceof Fact.Note note
+                && note.field().equals("resume.marking")
+                && !Judge.sameMarking(figures.text("reg.marking").orElse(note.text()), note.text())) {
+            return Optional.of(new Fact.Reopened("marking", note.text()));
+        }
+        if (fact instanceof Fact.Reading reading
+                && reading.field().equals("resume.total")
+                && place.field() instanceof Field.Number number
+                && Judge.outside(figures, number, reading.value()).isPresent()) {
+            String proof = figures.choice("fit.left").isPresent()
+                    ? "fit"
+                    : figures.number("solder.dead").isPresent() ? "solder" : "legs";
+            return Optional.of(new Fact.Reopened(proof, reading.typed()));
+        }
+        return Optional.empty();
     }
 
     /** A fault seen, or a reading that calls for power off, writes its alarm with it. */
@@ -127,7 +189,7 @@ public final class Course {
         if (card instanceof Card.MakeSafe) {
             return Optional.of(Steps.SAFE);
         }
-        return card instanceof Card.Resume ? Optional.of(Steps.RESUME) : Optional.empty();
+        return card instanceof Card.Resume resume ? Optional.of(Steps.resume(resume.fields())) : Optional.empty();
     }
 
     private Optional<Place> in(Step step, String id, Optional<StepState> standing) {
@@ -198,42 +260,24 @@ public final class Course {
         if (step.dwellSeconds() == 0) {
             return 0;
         }
-        long since = dwellBegan(step);
-        long gone = (log.ticks() - since) / 1000;
-        return Math.max(0, step.dwellSeconds() - gone);
-    }
-
-    /** Tick at which the step came up: that of the last answer in another step, or the session's beginning when that was in an earlier one. */
-    private long dwellBegan(Step step) {
         List<Entry> entries = state.job().entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            Entry entry = entries.get(i);
-            if (!entry.fact().step().equals(step.id())) {
-                return entry.session() == log.session() ? entry.tick() : 0;
-            }
-        }
-        return 0;
+        long gone = (log.ticks() - Dwell.began(entries, entries.size(), step.id(), log.session())) / 1000;
+        return Math.max(0, step.dwellSeconds() - gone);
     }
 
     private Optional<Verdict> dwellFirst(Place place, Fact fact) {
         long left = dwellLeft(place.step());
-        boolean early = left > 0 && waitsForDwell(fact);
+        boolean early = left > 0 && Dwell.waits(fact);
         return early ? Optional.of(refuse("verdict.dwell", String.valueOf(left))) : Optional.empty();
-    }
-
-    /** A fault can be told at any time; "all well" and settled readings only after the wait. */
-    private static boolean waitsForDwell(Fact fact) {
-        if (fact instanceof Fact.Choice choice) {
-            boolean seen = choice.field().endsWith(".seen") && !Descent.FAULTS.contains(choice.option());
-            return seen || choice.field().equals("cool.how") && choice.option().equals("room-temperature");
-        }
-        return fact instanceof Fact.Reading;
     }
 
     // ---- the rest
     // --------------------------------------------------------------------------------------------------------
 
     public Verdict acknowledge(String caution) {
+        if (returned()) {
+            return refuse("verdict.welcome-back");
+        }
         if (state.card().isPresent() || !state.current().open().contains(caution)) {
             return refuse("verdict.not-now");
         }
@@ -292,6 +336,11 @@ public final class Course {
         String step = state.current().step().id();
         Verdict verdict = write(new Fact.Paused(step, note.strip()));
         return verdict instanceof Verdict.Accept && state.power() != State.Power.OFF ? alarm("pressed") : verdict;
+    }
+
+    /** A job file that was made on another machine: its cautions were read by someone else, and nothing is known of where the board has been. */
+    public Verdict takeOver() {
+        return write(new Fact.Resumed(Break.ELSEWHERE, -1));
     }
 
     private Verdict write(Fact fact) {

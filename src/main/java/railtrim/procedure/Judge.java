@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import railtrim.job.Fact;
 import railtrim.procedure.Field.Expected;
@@ -155,6 +156,32 @@ final class Judge {
                     Message.of("verdict.text-long", String.valueOf(clean.length()), String.valueOf(LONGEST_TEXT))));
         }
         return new Verdict.Accept(new Fact.Note(step, field.id(), clean), List.of());
+    }
+
+    /**
+     * The marking read again after a new day, which tells this board from another.
+     *
+     * @param sure the person has looked twice: then it is kept, and the marking is asked again with all that rests on it
+     */
+    static Verdict marking(Figures figures, String step, Field.Text field, String typed, boolean sure) {
+        Verdict verdict = text(step, field, typed);
+        String noted = figures.text("reg.marking").orElse("");
+        return !(verdict instanceof Verdict.Accept) || sure || sameMarking(noted, typed)
+                ? verdict
+                : new Verdict.AskAgain(List.of(Message.of("verdict.other-marking", typed.strip(), noted)));
+    }
+
+    /** Letters and digits alone, in any case; a second line or a date code more or less is no other part. */
+    static boolean sameMarking(String one, String other) {
+        String first = bare(one);
+        String second = bare(other);
+        return first.equals(second)
+                || second.length() >= 3 && first.contains(second)
+                || first.length() >= 3 && second.contains(first);
+    }
+
+    private static String bare(String marking) {
+        return marking.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 
     static Verdict choice(Figures figures, String step, Field.Choice field, String option) {

@@ -153,6 +153,24 @@ final class Ranges {
         return Optional.of(new Expected(0.9 * total - 1, 1.1 * total + 2, Message.of("expected.low-end")));
     }
 
+    /**
+     * Across the leg after a new day, whatever is on it: the bare leg, the trimmer anywhere between its ends or with one lead lifted, or the
+     * fixed resistor.
+     */
+    static Optional<Expected> totalAfterBreak(Figures figures) {
+        if (figures.chose("fit.left", "resistor-only")) {
+            return total(figures, "hand.ohms");
+        }
+        Optional<Expected> bare = likeOhms(figures, figures.readLeg(), 0.03, "expected.leg-bare");
+        boolean soldered = figures.number("solder.dead").isPresent();
+        OptionalDouble least = figures.ohms("trimmer.min");
+        if (!soldered || bare.isEmpty() || least.isEmpty()) {
+            return bare;
+        }
+        double total = parallel(figures.readLeg().orElseThrow(), least.getAsDouble());
+        return Optional.of(new Expected(0.95 * total, bare.get().high(), Message.of("expected.leg-fitted")));
+    }
+
     static Optional<Expected> otherAsBefore(Figures figures) {
         return around(figures.readOther(), 0.75, 1.1, "expected.other-as-before");
     }

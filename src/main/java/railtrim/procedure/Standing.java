@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +17,14 @@ import railtrim.procedure.State.Power;
 import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step.Finding;
+import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.quantity.Unit;
 
 /**
  * Works out where a job stands. A fact of a step counts while it is newer than everything the step rests on: a reopening, a newer reading
- * in a step it rests on, a new round of the way down, a power cycle in the middle of a powered stretch. What does not count any more makes
- * the step stale by itself.
+ * in a step it rests on, a new round of the way down, a power cycle in the middle of a powered stretch, a break in the work. What does not
+ * count any more makes the step stale by itself.
  */
 final class Standing {
     private static final Set<String> REASONS = Set.of("pressed", "smoke", "fault", "outside");
@@ -30,70 +33,136 @@ final class Standing {
     private final RegulatorFamilies families;
     private final Recall recall;
     private final Job job;
+    private final List<Entry> entries;
+    private final Map<Long, Break.Reentry> reentries;
     private final Map<String, List<Entry>> byStep;
     private final Map<String, Long> reopened = new HashMap<>();
     private final Map<String, Long> expired = new HashMap<>();
+    private final Map<String, Long> again = new HashMap<>();
+    private final Map<String, Long> dwellSeen = new HashMap<>();
     private Power power = Power.OFF;
     private long lastOff;
-    private Optional<Card> card = Optional.empty();
+    private long takenOver;
+    private Optional<Card.MakeSafe> makingSafe = Optional.empty();
+    private Optional<Pending> pending = Optional.empty();
 
-    private Standing(List<Step> steps, RegulatorFamilies families, Recall recall, Job job) {
+    private Standing(
+            List<Step> steps, RegulatorFamilies families, Recall recall, Job job, Map<Long, Break.Reentry> reentries) {
         this.steps = steps;
         this.families = families;
         this.recall = recall;
         this.job = job;
-        this.byStep = job.entries().stream()
+        this.entries = job.entries();
+        this.reentries = reentries;
+        this.byStep = entries.stream()
                 .collect(Collectors.groupingBy(entry -> entry.fact().step()));
+        readEvents();
     }
 
     static State of(List<Step> steps, RegulatorFamilies families, Recall recall, Job job) {
-        Standing standing = new Standing(steps, families, recall, job);
-        standing.readEvents();
-        return standing.state();
+        Map<Long, Break.Reentry> reentries = new HashMap<>();
+        for (int i = 0; i < job.entries().size(); i++) {
+            if (job.entries().get(i).fact() instanceof Fact.Resumed) {
+                long sequence = job.entries().get(i).sequence();
+                Job before = new Job(job.name(), job.entries().subList(0, i));
+                recall.once(
+                                List.of("reentry", before.entries()),
+                                () -> new Standing(steps, families, recall, before, reentries).reentry())
+                        .ifPresent(reentry -> reentries.put(sequence, reentry));
+            }
+        }
+        return new Standing(steps, families, recall, job, reentries).state();
     }
 
     // ---- events
     // --------------------------------------------------------------------------------------------------------
 
     private void readEvents() {
-        boolean railProven = false;
-        boolean zeroProven = false;
         String note = "";
-        for (Entry entry : job.entries()) {
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
             Fact fact = entry.fact();
             if (fact instanceof Fact.Power change) {
                 power = change.on() ? Power.ON : Power.OFF;
                 lastOff = change.on() ? lastOff : entry.sequence();
-            } else if (fact instanceof Fact.Reopened again) {
-                reopened.put(again.step(), entry.sequence());
+            } else if (fact instanceof Fact.Reopened reopening) {
+                reopened.put(reopening.step(), entry.sequence());
             } else if (fact instanceof Fact.Alarm alarm) {
-                alarm(alarm, entry.sequence());
+                alarm(alarm, i);
             } else if (fact instanceof Fact.Paused paused) {
                 note = paused.note();
             } else if (fact instanceof Fact.Resumed resumed) {
-                power = Power.UNKNOWN;
-                railProven = false;
-                zeroProven = false;
-                if (!makingSafe()) {
-                    card = Optional.of(new Card.Resume(
-                            resumed.gapSeconds(), note.isBlank() ? Optional.empty() : Optional.of(note)));
-                }
-            } else if (fact instanceof Fact.Reading reading) {
-                if (reading.field().equals("safe.rail") && dead(reading)) {
-                    provenOff(entry.sequence());
-                    card = makingSafe() ? Optional.empty() : card;
-                } else if (reading.field().equals("resume.rail") && dead(reading)) {
-                    provenOff(entry.sequence());
-                    railProven = true;
-                } else if (reading.field().equals("resume.zero")) {
-                    zeroProven = reading.value() <= 1;
-                }
+                resumed(resumed, i, note);
+            } else if (fact instanceof Fact.Reading reading && reading.field().equals("safe.rail") && dead(reading)) {
+                provenOff(entry.sequence());
+                makingSafe = Optional.empty();
+                pending.ifPresent(Pending::railDead);
+            } else if (fact.step().equals("resume")) {
+                welcome(entry);
             }
-            if (railProven
-                    && zeroProven
-                    && card.filter(Card.Resume.class::isInstance).isPresent()) {
-                card = Optional.empty();
+            if (pending.filter(Pending::over).isPresent()) {
+                pending = Optional.empty();
             }
+        }
+    }
+
+    /** Taken up again. What was cut off is over; how much is read again depends on how long the break was, and on what the person then says. */
+    private void resumed(Fact.Resumed resumed, int index, String note) {
+        Entry entry = entries.get(index);
+        boolean elsewhere = resumed.step().equals(Break.ELSEWHERE);
+        takenOver = elsewhere ? entry.sequence() : takenOver;
+        Break.Reentry reentry = reentries.get(entry.sequence());
+        if (reentry == null) {
+            return;
+        }
+        boolean closed = index > 0 && entries.get(index - 1).session() != entry.session();
+        Break gap = elsewhere
+                ? Break.NEW_DAY
+                : Break.of(resumed.gapSeconds(), closed, power == Power.ON)
+                        .or(pending.map(open -> open.gap).orElse(Break.SHORT));
+        power = Power.UNKNOWN;
+        pending = Optional.of(new Pending(gap, resumed.gapSeconds(), note, reentry, known()));
+        reentry.over().forEach(step -> expired.put(step, entry.sequence()));
+        reentry.after(gap).forEach(step -> again.put(step, entry.sequence()));
+        dwellSeen.put(reentry.at(), reentry.dwellSeen());
+    }
+
+    /** Which of the facts that tell one board from another are on record. */
+    private Set<String> known() {
+        return Set.of("reg.marking", "leg.ohms").stream()
+                .filter(field -> entries.stream()
+                        .anyMatch(entry -> Figures.fieldOf(entry.fact())
+                                .filter(field::equals)
+                                .isPresent()))
+                .collect(Collectors.toSet());
+    }
+
+    /** An answer on the card after a break. */
+    private void welcome(Entry entry) {
+        if (pending.isEmpty()) {
+            return;
+        }
+        Pending open = pending.get();
+        if (entry.fact() instanceof Fact.Reading reading) {
+            switch (reading.field()) {
+                case "resume.rail" -> {
+                    if (dead(reading)) {
+                        provenOff(entry.sequence());
+                        open.railDead();
+                    }
+                }
+                case "resume.zero" -> open.answered("resume.zero", reading.value() <= 1);
+                case "resume.total" -> open.answered("resume.total", true);
+                default -> {}
+            }
+        } else if (entry.fact() instanceof Fact.Choice choice && choice.field().equals("resume.where")) {
+            open.answered("resume.where", true);
+            if (!choice.option().equals("as-left")) {
+                open.gap = Break.NEW_DAY;
+                open.reentry.day().forEach(step -> again.merge(step, entry.sequence(), Math::max));
+            }
+        } else if (entry.fact() instanceof Fact.Note) {
+            open.answered("resume.marking", true);
         }
     }
 
@@ -106,13 +175,10 @@ final class Standing {
         return Math.abs(reading.value()) <= Ranges.DEAD;
     }
 
-    private boolean makingSafe() {
-        return card.filter(Card.MakeSafe.class::isInstance).isPresent();
-    }
-
     /** Smoke, or a reading that does not fit the circuit, sends the work back to the last proof with the power off. */
-    private void alarm(Fact.Alarm alarm, long sequence) {
-        card = Optional.of(new Card.MakeSafe(Message.of("alarm." + known(alarm.reason()))));
+    private void alarm(Fact.Alarm alarm, int index) {
+        long sequence = entries.get(index).sequence();
+        makingSafe = Optional.of(new Card.MakeSafe(Message.of("alarm." + known(alarm.reason()))));
         Step at = steps.stream()
                 .filter(step -> step.id().equals(alarm.step()))
                 .findFirst()
@@ -120,9 +186,16 @@ final class Standing {
         if (at == null) {
             return;
         }
+        if (at.dwellSeconds() > 0) {
+            dwellSeen.put(at.id(), Dwell.passed(entries, index, at.id()));
+        }
         boolean powered = at.power() == PowerNeed.ON || at.power() == PowerNeed.TO_ON;
         if (powered && !alarm.reason().equals("fault")) {
             expired.merge(at.id(), sequence, Math::max);
+            // What was on for a while is no longer cold.
+            if (at.id().equals("cold")) {
+                expired.merge("cool", sequence, Math::max);
+            }
         }
         boolean wiring = alarm.reason().equals("smoke") || alarm.reason().equals("outside") && doubtsWiring(at);
         if (wiring && Checks.REWORK.containsKey(at.phase())) {
@@ -146,26 +219,53 @@ final class Standing {
     // ---------------------------------------------------------------------------------------------------------
 
     private State state() {
-        Pass pass = new Pass();
-        int current = pass.current();
-        if (current >= 0 && steps.get(current).power() == PowerNeed.ON && power != Power.ON) {
-            powerUpAgain(current);
-            pass = new Pass();
-            current = pass.current();
-        }
-        return pass.state(current);
+        Pass pass = settled();
+        return pass.state(pass.current());
     }
 
-    /** A powered step with the board off: switching on comes again, and before it the proof that the trimmer is back at its maximum. */
+    /** Where the work stands for one who takes it up after this. Empty where it is finished: nothing is taken up. */
+    private Optional<Break.Reentry> reentry() {
+        Pass pass = settled();
+        int current = pass.current();
+        if (current < 0) {
+            return Optional.empty();
+        }
+        Step at = steps.get(current);
+        long seen = 0;
+        if (at.dwellSeconds() > 0 && !entries.isEmpty()) {
+            Entry last = entries.get(entries.size() - 1);
+            seen = Math.max(0, last.tick() - Dwell.began(entries, entries.size(), at.id(), last.session())) / 1000;
+        }
+        // On the way down, switching on again brings the proof before it with it.
+        boolean down = at.phase() == Phase.STEP_DOWN && at.power() == PowerNeed.ON;
+        return Optional.of(Break.reentry(
+                steps,
+                current,
+                i -> pass.looks.get(i).needed()
+                        || down && i < current && steps.get(i).phase() == Phase.STEP_DOWN,
+                i -> !pass.looks.get(i).counting().isEmpty(),
+                seen));
+    }
+
+    private Pass settled() {
+        Pass pass = new Pass();
+        int current = pass.current();
+        if (current >= 0 && power != Power.ON && wasOn(pass.looks.get(current))) {
+            powerUpAgain(current);
+            pass = new Pass();
+        }
+        return pass;
+    }
+
+    /** A step for which the board had been switched on. */
+    private static boolean wasOn(Look look) {
+        return look.step().power() == PowerNeed.ON
+                || look.step().power() == PowerNeed.TO_ON && !look.counting().isEmpty();
+    }
+
+    /** A powered step with the board off: switching on comes again, and with it every voltage of that stretch. */
     private void powerUpAgain(int current) {
-        int on = current;
-        while (on > 0 && steps.get(on).power() != PowerNeed.TO_ON) {
-            on--;
-        }
-        expired.merge(steps.get(on).id(), lastOff, Math::max);
-        if (on > 0 && steps.get(on - 1).id().endsWith(".back")) {
-            expired.merge(steps.get(on - 1).id(), lastOff, Math::max);
-        }
+        Break.stretch(steps, current, true).forEach(step -> expired.merge(step, lastOff, Math::max));
     }
 
     /** One look at all steps in order. */
@@ -184,24 +284,22 @@ final class Standing {
         private Look look(Step step) {
             List<Entry> all = byStep.getOrDefault(step.id(), List.of());
             long reopening = reopened.getOrDefault(step.id(), 0L);
-            long base = Math.max(
-                    reopening, Math.max(rested(step), Math.max(loop(step), expired.getOrDefault(step.id(), 0L))));
-            List<Entry> counting = all.stream()
-                    .filter(entry -> entry.sequence() > base
-                            && Figures.fieldOf(entry.fact()).isPresent())
-                    .toList();
+            long base = Math.max(reopening, Math.max(rested(step), loop(step)));
+            List<Entry> counting =
+                    all.stream().filter(entry -> counts(step, entry, base)).toList();
             figures.take(counting);
-            freshest.put(
-                    step.id(),
-                    counting.stream().mapToLong(Entry::sequence).max().orElse(base));
+            freshest.put(step.id(), freshest(step, counting, base));
             boolean needed = step.needed().test(figures);
             if (!needed) {
                 return new Look(step, false, false, false, List.of(), List.of(), List.of(), counting);
             }
             boolean skipped =
                     all.stream().anyMatch(entry -> entry.sequence() > base && entry.fact() instanceof Fact.Skipped);
-            List<String> open = skipped ? List.of() : open(step, all, reopening);
+            List<String> open = skipped ? List.of() : open(step, all, counting, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
+            // Answered once, and now not even the question is known: it will come when what it rests on is answered.
+            boolean waiting = step.fields().stream()
+                    .noneMatch(field -> field.asked().test(figures));
             List<Finding> findings = new ArrayList<>(outside(step, counting));
             findings.addAll(
                     counting.isEmpty() && current() >= 0
@@ -209,7 +307,41 @@ final class Standing {
                             : step.checks().apply(figures));
             boolean before =
                     all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
-            return new Look(step, true, skipped, before, open, missing, findings, counting);
+            if (waiting && before && !skipped) {
+                missing = step.fields().stream().map(Field::id).limit(1).toList();
+            }
+            Look look = new Look(step, true, skipped, before, open, missing, findings, counting);
+            if (!look.done()) {
+                findings.addAll(0, wait(step, all));
+            }
+            return look;
+        }
+
+        /** Newer than all it rests on, not a state of the board that has passed since, and not said before the wait was over. */
+        private boolean counts(Step step, Entry entry, long base) {
+            Optional<String> field = Figures.fieldOf(entry.fact());
+            if (field.isEmpty() || entry.sequence() <= base) {
+                return false;
+            }
+            boolean passed = entry.sequence() <= expired.getOrDefault(step.id(), 0L);
+            return !(passed && !Lasting.is(step.id(), field.get()))
+                    && (step.dwellSeconds() == 0 || Dwell.kept(entries, entries.indexOf(entry), step));
+        }
+
+        /** A reading taken again after a break that came out as before leaves what rests on it as it is. */
+        private long freshest(Step step, List<Entry> counting, long base) {
+            long since = again.getOrDefault(step.id(), Long.MAX_VALUE);
+            long freshest = base;
+            Map<String, Entry> before = new HashMap<>();
+            for (Entry entry : counting) {
+                Optional<Entry> earlier = Optional.ofNullable(
+                        before.put(Figures.fieldOf(entry.fact()).orElseThrow(), entry));
+                boolean asBefore = entry.sequence() > since
+                        && earlier.filter(one -> Break.same(one.fact(), entry.fact()))
+                                .isPresent();
+                freshest = asBefore ? freshest : Math.max(freshest, entry.sequence());
+            }
+            return freshest;
         }
 
         private long rested(Step step) {
@@ -229,9 +361,12 @@ final class Standing {
             };
         }
 
-        private List<String> open(Step step, List<Entry> all, long reopening) {
+        /** Whoever takes over a job from elsewhere has read none of its cautions; those of finished powered stretches are past. */
+        private List<String> open(Step step, List<Entry> all, List<Entry> counting, long reopening) {
+            boolean past = step.power() != PowerNeed.OFF && !counting.isEmpty();
+            long since = past ? reopening : Math.max(reopening, takenOver);
             Set<String> acknowledged = all.stream()
-                    .filter(entry -> entry.sequence() > reopening && entry.fact() instanceof Fact.Acknowledged)
+                    .filter(entry -> entry.sequence() > since && entry.fact() instanceof Fact.Acknowledged)
                     .map(entry -> ((Fact.Acknowledged) entry.fact()).caution())
                     .collect(Collectors.toSet());
             return step.cautions().stream()
@@ -240,8 +375,11 @@ final class Standing {
         }
 
         private List<String> missing(Step step, List<Entry> counting) {
+            long since = again.getOrDefault(step.id(), 0L);
             Set<String> answered = counting.stream()
-                    .flatMap(entry -> Figures.fieldOf(entry.fact()).stream())
+                    .flatMap(entry -> Figures.fieldOf(entry.fact())
+                            .filter(field -> entry.sequence() > since || Lasting.is(step.id(), field))
+                            .stream())
                     .collect(Collectors.toSet());
             return step.fields().stream()
                     .filter(field -> !(field instanceof Field.Text text) || text.required())
@@ -249,6 +387,26 @@ final class Standing {
                     .map(Field::id)
                     .filter(id -> !answered.contains(id))
                     .toList();
+        }
+
+        /** What was and what was not seen of a wait that was broken off, and an answer that came too soon. */
+        private List<Finding> wait(Step step, List<Entry> all) {
+            List<Finding> findings = new ArrayList<>();
+            Optional<Entry> early = all.stream()
+                    .filter(entry -> step.dwellSeconds() > 0 && !Dwell.kept(entries, entries.indexOf(entry), step))
+                    .reduce((one, other) -> other);
+            if (early.isPresent()) {
+                findings.add(Checks.warns(
+                        "dwell.too-soon",
+                        Display.of(Dwell.passed(entries, entries.indexOf(early.get()), step.id()), Unit.SECOND),
+                        Display.of(step.dwellSeconds(), Unit.SECOND)));
+            } else if (dwellSeen.containsKey(step.id()) && step.dwellSeconds() > 0) {
+                findings.add(Checks.says(
+                        "dwell.broken-off",
+                        Display.of(Math.min(step.dwellSeconds(), dwellSeen.get(step.id())), Unit.SECOND),
+                        Display.of(step.dwellSeconds(), Unit.SECOND)));
+            }
+            return findings;
         }
 
         private List<Finding> outside(Step step, List<Entry> counting) {
@@ -320,8 +478,11 @@ final class Standing {
         }
 
         private Optional<Card> shownCard(int current) {
-            if (card.isPresent()) {
-                return card;
+            if (makingSafe.isPresent()) {
+                return Optional.of(makingSafe.get());
+            }
+            if (pending.isPresent()) {
+                return Optional.of(pending.get().card());
             }
             if (current >= 0 && power == Power.ON && wantsOff(looks.get(current))) {
                 return Optional.of(new Card.MakeSafe(Message.of("alarm.needs-off")));
@@ -340,6 +501,62 @@ final class Standing {
         private boolean wantsOff(Look look) {
             return look.step().power() == PowerNeed.OFF
                     || look.step().power() == PowerNeed.TO_ON && look.counting().isEmpty();
+        }
+    }
+
+    /** A break that is not yet answered for. */
+    private static final class Pending {
+        private Break gap;
+        private final long seconds;
+        private final String note;
+        private final Break.Reentry reentry;
+        private final Set<String> known;
+        private final Set<String> answered = new HashSet<>();
+
+        Pending(Break gap, long seconds, String note, Break.Reentry reentry, Set<String> known) {
+            this.gap = gap;
+            this.seconds = seconds;
+            this.note = note;
+            this.reentry = reentry;
+            this.known = known;
+        }
+
+        void railDead() {
+            answered.add("resume.rail");
+        }
+
+        void answered(String field, boolean well) {
+            if (well) {
+                answered.add(field);
+            } else {
+                answered.remove(field);
+            }
+        }
+
+        /** What is asked: the rail always; more the longer the break was. */
+        private List<String> asked() {
+            List<String> fields = new ArrayList<>(List.of("resume.rail"));
+            if (gap != Break.SHORT) {
+                fields.add("resume.zero");
+            }
+            if (gap == Break.LONG || answered.contains("resume.where")) {
+                fields.add("resume.where");
+            }
+            if (gap == Break.NEW_DAY && known.contains("reg.marking")) {
+                fields.add("resume.marking");
+            }
+            if (gap == Break.NEW_DAY && known.contains("leg.ohms")) {
+                fields.add("resume.total");
+            }
+            return fields;
+        }
+
+        boolean over() {
+            return answered.containsAll(asked());
+        }
+
+        Card.Resume card() {
+            return new Card.Resume(seconds, note.isBlank() ? Optional.empty() : Optional.of(note), asked());
         }
     }
 

@@ -1,7 +1,12 @@
 package railtrim.procedure;
 
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.quantity.Message;
 
@@ -65,8 +70,26 @@ public record State(
         /** The job ends here, in words, with the reason; an earlier answer can be corrected by reopening {@code backTo}. */
         record Stop(Message reason, String backTo) implements Card {}
 
-        /** After an interruption: rail reading (field {@code resume.rail}) and meter zero (field {@code resume.zero}), step {@code resume}. */
-        record Resume(long gapSeconds, Optional<String> note) implements Card {}
+        /**
+         * After an interruption, step {@code resume}.
+         *
+         * @param fields what has to be answered before the work goes on: {@code resume.rail} always, more the longer the break was
+         */
+        record Resume(long gapSeconds, Optional<String> note, List<String> fields) implements Card {
+            /** The field to ask next: the one answered longest ago since the break, so that a reading that did not pass comes round again. */
+            public String next(List<Entry> entries) {
+                Map<String, Long> answered = new HashMap<>();
+                for (Entry entry : entries) {
+                    if (entry.fact() instanceof Fact.Resumed) {
+                        answered.clear();
+                    }
+                    Figures.fieldOf(entry.fact()).ifPresent(field -> answered.put(field, entry.sequence()));
+                }
+                return fields.stream()
+                        .min(Comparator.comparingLong(field -> answered.getOrDefault(field, 0L)))
+                        .orElseThrow();
+            }
+        }
     }
 
     public StepState step(String id) {

@@ -4,7 +4,6 @@ import static railtrim.procedure.Build.step;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamilies;
@@ -566,9 +565,29 @@ final class Steps {
     static final Step RESUME = step(Phase.PREPARE, "resume", PowerNeed.OFF)
             .dead("resume.rail")
             .number("resume.zero", Unit.OHM, 0, 50, Ranges.fixed(0, 1, "expected.zero"), Outside.MEASURE_AGAIN)
+            .choice("resume.where", "as-left", "moved", "unsure")
+            .text("resume.marking", true)
+            .ohms("resume.total", Ranges::totalAfterBreak)
+            .picture(Picture.DIVIDER, "leg")
             .done();
 
-    static Optional<Step> ofCard(String id) {
-        return id.equals("safe") ? Optional.of(SAFE) : id.equals("resume") ? Optional.of(RESUME) : Optional.empty();
+    /** The fields of that card which are asked now. */
+    static Step resume(List<String> fields) {
+        return new Step(
+                RESUME.id(),
+                RESUME.phase(),
+                RESUME.power(),
+                false,
+                false,
+                List.of(),
+                RESUME.fields().stream()
+                        .filter(field -> fields.contains(field.id()))
+                        .toList(),
+                RESUME.restsOn(),
+                RESUME.needed(),
+                RESUME.checks(),
+                0,
+                RESUME.picture(),
+                RESUME.spots());
     }
 }

@@ -72,8 +72,7 @@ final class CardView {
         view.say(words.of("window.resume.gap", gap(words, resume.gapSeconds())), "card-text");
         resume.note().ifPresent(note -> view.say(words.of("window.resume.note", note), "card-note"));
         view.say(words.of("card.resume.action"), "action");
-        view.field("resume.rail");
-        view.field("resume.zero");
+        resume.fields().forEach(view::field);
         view.outside("card.resume.outside");
         return view;
     }

@@ -18,7 +18,7 @@ final class HalfDone {
 
     final Bench bench;
     final MemoryLog log;
-    final Course course;
+    Course course;
     private final Hand hand;
 
     private HalfDone(String board) {
@@ -53,9 +53,47 @@ final class HalfDone {
         throw new AssertionError("never came to " + step + ", stands at " + current());
     }
 
+    /** Opens the job afresh, as after a break. */
+    void reload() {
+        course = new Course(PROCEDURE, log);
+    }
+
+    /** Goes on to the end; whether it came there. */
+    boolean finish() {
+        for (int i = 0; i < MOST_ANSWERS && !course.state().complete(); i++) {
+            Answer answer = hand.next(course.state(), course);
+            if (answer instanceof Answer.Stuck || answer instanceof Answer.Done) {
+                return false;
+            }
+            give(answer);
+        }
+        return course.state().complete();
+    }
+
+    /** Answers one field of a card. */
+    void answer(Course at, String field) {
+        switch (field) {
+            case "resume.rail", "safe.rail" -> at.type(field, "1 mV", false);
+            case "resume.zero" -> at.type(field, "0.2 Ω", false);
+            case "resume.where" -> at.choose(field, "as-left");
+            case "resume.marking" ->
+                at.type(field, at.state().figures().text("reg.marking").orElseThrow(), false);
+            case "resume.total" -> {
+                double ohms = at.expected(field)
+                        .map(range -> (range.low() + range.high()) / 2)
+                        .orElse(100.0);
+                at.type(field, String.format(java.util.Locale.ROOT, "%.2f Ω", ohms), false);
+            }
+            default -> throw new AssertionError(field);
+        }
+    }
+
     /** One answer of the hand. */
     void give() {
-        Answer answer = hand.next(course.state(), course);
+        give(hand.next(course.state(), course));
+    }
+
+    private void give(Answer answer) {
         if (answer instanceof Answer.Typed typed) {
             course.type(typed.field(), typed.text(), typed.sure());
         } else if (answer instanceof Answer.Picked picked) {
@@ -64,6 +102,8 @@ final class HalfDone {
             course.acknowledge(acknowledged.caution());
         } else if (answer instanceof Answer.Switched switched) {
             course.turn(switched.field());
+        } else if (answer instanceof Answer.Reopened reopened) {
+            course.reopen(reopened.step(), reopened.reason());
         } else {
             throw new AssertionError("the hand is stuck: " + answer + " at " + current());
         }

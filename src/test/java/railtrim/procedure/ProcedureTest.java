@@ -270,6 +270,8 @@ class ProcedureTest {
         later.type("resume.rail", "0 V", false);
         assertTrue(later.state().card().isPresent(), "the leads are still to be zeroed");
         later.type("resume.zero", "0.2 Ω", false);
+        assertTrue(later.state().card().isPresent(), "and whether the board lies as it was left");
+        later.choose("resume.where", "as-left");
         assertTrue(later.state().card().isEmpty());
         assertEquals(PowerNeed.OFF, later.state().current().step().power());
         assertEquals("down.back", later.state().current().step().id());

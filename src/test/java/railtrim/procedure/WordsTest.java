@@ -33,7 +33,8 @@ class WordsTest {
             PROCEDURE.steps().stream().flatMap(step -> step.fields().stream()).toList();
 
     /** Fields of the cards that stand before a step. */
-    private static final List<String> CARD_FIELDS = List.of("safe.rail", "resume.rail", "resume.zero");
+    private static final List<String> CARD_FIELDS =
+            List.of("safe.rail", "resume.rail", "resume.zero", "resume.where", "resume.marking", "resume.total");
 
     private static final List<String> CARDS_WITH_AN_ACTION = List.of("card.safe", "card.resume");
 
@@ -177,7 +178,7 @@ class WordsTest {
     }
 
     private static Stream<String> optionKeys() {
-        return FIELDS.stream()
+        return Stream.concat(FIELDS.stream(), Steps.RESUME.fields().stream())
                 .filter(Field.Choice.class::isInstance)
                 .map(Field.Choice.class::cast)
                 .flatMap(choice -> choice.options().apply(NOTHING_KNOWN).stream())
