@@ -60,6 +60,7 @@ public final class Hand {
             piece.switchTo(false);
             return answer("safe.rail", state, course);
         }
+        piece.switchTo(false);
         State.Card.Resume resume = (State.Card.Resume) card;
         return answer(resume.next(state.job().entries()), state, course);
     }

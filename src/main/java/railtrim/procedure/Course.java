@@ -107,9 +107,9 @@ public final class Course {
     private boolean returned() {
         Optional<Entry> paused = Optional.empty();
         for (Entry entry : state.job().entries()) {
-            paused = entry.fact() instanceof Fact.Paused
-                    ? Optional.of(entry)
-                    : entry.fact() instanceof Fact.Resumed ? Optional.empty() : paused;
+            boolean makingSafe =
+                    entry.fact() instanceof Fact.Alarm || entry.fact().step().equals("safe");
+            paused = entry.fact() instanceof Fact.Paused ? Optional.of(entry) : makingSafe ? paused : Optional.empty();
         }
         if (paused.isEmpty() || log.readOnly() || state.card().isPresent()) {
             return false;

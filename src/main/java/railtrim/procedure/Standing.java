@@ -298,8 +298,8 @@ final class Standing {
             List<String> open = skipped ? List.of() : open(step, all, counting, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             // Answered once, and now not even the question is known: it will come when what it rests on is answered.
-            boolean waiting = step.fields().stream()
-                    .noneMatch(field -> field.asked().test(figures));
+            boolean waiting =
+                    step.fields().stream().noneMatch(field -> field.asked().test(figures));
             List<Finding> findings = new ArrayList<>(outside(step, counting));
             findings.addAll(
                     counting.isEmpty() && current() >= 0

@@ -34,6 +34,24 @@ public record Step(
         Picture picture,
         Optional<Picture> pictureBefore,
         List<String> spots) {
+    /** The same step asking for these fields instead. */
+    Step with(List<Field> others) {
+        return new Step(
+                id,
+                phase,
+                power,
+                hold,
+                skippable,
+                cautions,
+                others,
+                restsOn,
+                needed,
+                checks,
+                dwellSeconds,
+                picture,
+                pictureBefore,
+                spots);
+    }
 
     /** Which picture belongs beside the step. */
     public enum Picture {

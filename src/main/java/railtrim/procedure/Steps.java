@@ -573,21 +573,8 @@ final class Steps {
 
     /** The fields of that card which are asked now. */
     static Step resume(List<String> fields) {
-        return new Step(
-                RESUME.id(),
-                RESUME.phase(),
-                RESUME.power(),
-                false,
-                false,
-                List.of(),
-                RESUME.fields().stream()
-                        .filter(field -> fields.contains(field.id()))
-                        .toList(),
-                RESUME.restsOn(),
-                RESUME.needed(),
-                RESUME.checks(),
-                0,
-                RESUME.picture(),
-                RESUME.spots());
+        return RESUME.with(RESUME.fields().stream()
+                .filter(field -> fields.contains(field.id()))
+                .toList());
     }
 }
