@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +20,7 @@ import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.procedure.State.Card;
 import railtrim.procedure.State.Status;
+import railtrim.quantity.Unit;
 
 /**
  * Where work is taken up again, and what has to be shown first. The three rows (ten minutes, longer, a new day) are this program's choice, after the
@@ -160,23 +162,39 @@ class InterruptionTest {
                 "fit.soak"
             })
     void noBreakEverOpensOnAPoweredStep(String step) {
+        HalfDone job = HalfDone.upTo(step);
+        assertOpensUnpowered(step, job.log.job());
+        if (job.course.turn(step + ".switch") instanceof Verdict.Accept) {
+            assertOpensUnpowered(step, job.log.job());
+        }
+    }
+
+    private static void assertOpensUnpowered(String step, Job before) {
         for (long gap : List.of(5L, 20 * MINUTES, DAY, -1L)) {
-            for (boolean switched : List.of(false, true)) {
-                HalfDone job = HalfDone.upTo(step);
-                if (switched) {
-                    job.course.turn(step + ".switch");
-                }
-                Course later = resumed(job, "resume", gap);
-                answerCard(later, job);
-                State.StepState at = later.state().current();
-                boolean off = at.step().power() == PowerNeed.OFF
-                        || at.step().power() == PowerNeed.TO_ON
-                                && at.missing().contains(at.step().id() + ".switch");
-                assertTrue(
-                        off,
-                        step + " after " + gap + " s resumes at " + at.step().id() + " " + at.missing());
-                assertEquals(State.Power.OFF, later.state().power());
+            Job job = before;
+            String marking = HalfDone.PROCEDURE
+                    .state(before)
+                    .figures()
+                    .text("reg.marking")
+                    .orElseThrow();
+            for (Fact fact : List.of(
+                    new Fact.Resumed("resume", gap),
+                    new Fact.Reading("resume", "resume.rail", 0, Unit.VOLT, "0 V"),
+                    new Fact.Reading("resume", "resume.zero", 0.2, Unit.OHM, "0.2 Ω"),
+                    new Fact.Choice("resume", "resume.where", "as-left"),
+                    new Fact.Note("resume", "resume.marking", marking),
+                    new Fact.Reading("resume", "resume.total", 100, Unit.OHM, "100 Ω"))) {
+                job = job.with(new Entry(job.last() + 1, Instant.EPOCH, 1, Long.MAX_VALUE / 4, fact));
             }
+            State state = HalfDone.PROCEDURE.state(job);
+            assertTrue(state.card().isEmpty(), state.card().toString());
+            State.StepState at = state.current();
+            boolean off = at.step().power() == PowerNeed.OFF
+                    || at.step().power() == PowerNeed.TO_ON
+                            && at.missing().contains(at.step().id() + ".switch");
+            assertTrue(
+                    off, step + " after " + gap + " s resumes at " + at.step().id() + " " + at.missing());
+            assertEquals(State.Power.OFF, state.power());
         }
     }
 
