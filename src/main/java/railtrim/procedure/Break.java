@@ -17,11 +17,8 @@ enum Break {
     SHORT,
     /** Longer, or the program was closed. */
     LONG,
-    /** A new day, a moved board, a crash with the board on, a clock set back, a file from elsewhere. */
+    /** A new day, a moved board, a crash with the board on, a clock set back, entries lost. A file from elsewhere brings no answers at all. */
     NEW_DAY;
-
-    /** The step named by a resumption of a job that came from another machine. */
-    static final String ELSEWHERE = "elsewhere";
 
     /** Longest short break, seconds. */
     static final long TEN_MINUTES = 600;

@@ -338,11 +338,6 @@ public final class Course {
         return verdict instanceof Verdict.Accept && state.power() != State.Power.OFF ? alarm("pressed") : verdict;
     }
 
-    /** A job file that was made on another machine: its cautions were read by someone else, and nothing is known of where the board has been. */
-    public Verdict takeOver() {
-        return write(new Fact.Resumed(Break.ELSEWHERE, -1));
-    }
-
     private Verdict write(Fact fact) {
         if (log.readOnly()) {
             return refuse("verdict.read-only");

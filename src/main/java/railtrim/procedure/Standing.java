@@ -42,7 +42,6 @@ final class Standing {
     private final Map<String, Long> dwellSeen = new HashMap<>();
     private Power power = Power.OFF;
     private long lastOff;
-    private long takenOver;
     private Optional<Card.MakeSafe> makingSafe = Optional.empty();
     private Optional<Pending> pending = Optional.empty();
 
@@ -109,17 +108,13 @@ final class Standing {
     /** Taken up again. What was cut off is over; how much is read again depends on how long the break was, and on what the person then says. */
     private void resumed(Fact.Resumed resumed, int index, String note) {
         Entry entry = entries.get(index);
-        boolean elsewhere = resumed.step().equals(Break.ELSEWHERE);
-        takenOver = elsewhere ? entry.sequence() : takenOver;
         Break.Reentry reentry = reentries.get(entry.sequence());
         if (reentry == null) {
             return;
         }
         boolean closed = index > 0 && entries.get(index - 1).session() != entry.session();
-        Break gap = elsewhere
-                ? Break.NEW_DAY
-                : Break.of(resumed.gapSeconds(), closed, power == Power.ON)
-                        .or(pending.map(open -> open.gap).orElse(Break.SHORT));
+        Break gap = Break.of(resumed.gapSeconds(), closed, power == Power.ON)
+                .or(pending.map(open -> open.gap).orElse(Break.SHORT));
         power = Power.UNKNOWN;
         pending = Optional.of(new Pending(gap, resumed.gapSeconds(), note, reentry, known()));
         reentry.over().forEach(step -> expired.put(step, entry.sequence()));
@@ -295,7 +290,7 @@ final class Standing {
             }
             boolean skipped =
                     all.stream().anyMatch(entry -> entry.sequence() > base && entry.fact() instanceof Fact.Skipped);
-            List<String> open = skipped ? List.of() : open(step, all, counting, reopening);
+            List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             // Answered once, and now not even the question is known: it will come when what it rests on is answered.
             boolean waiting =
@@ -361,12 +356,9 @@ final class Standing {
             };
         }
 
-        /** Whoever takes over a job from elsewhere has read none of its cautions; those of finished powered stretches are past. */
-        private List<String> open(Step step, List<Entry> all, List<Entry> counting, long reopening) {
-            boolean past = step.power() != PowerNeed.OFF && !counting.isEmpty();
-            long since = past ? reopening : Math.max(reopening, takenOver);
+        private List<String> open(Step step, List<Entry> all, long reopening) {
             Set<String> acknowledged = all.stream()
-                    .filter(entry -> entry.sequence() > since && entry.fact() instanceof Fact.Acknowledged)
+                    .filter(entry -> entry.sequence() > reopening && entry.fact() instanceof Fact.Acknowledged)
                     .map(entry -> ((Fact.Acknowledged) entry.fact()).caution())
                     .collect(Collectors.toSet());
             return step.cautions().stream()

@@ -266,17 +266,6 @@ class InterruptionTest {
     }
 
     @Test
-    void aFileFromElsewhereBringsNoAcknowledgementsWithIt() {
-        HalfDone job = HalfDone.upTo("solder");
-        job.course.takeOver();
-        Course later = new Course(HalfDone.PROCEDURE, job.log);
-        answerCard(later, job);
-        assertEquals("scope", current(later));
-        assertEquals(List.of("mains", "closed-supply"), later.state().current().open());
-        assertTrue(later.state().current().missing().isEmpty(), "what the board is stays known");
-    }
-
-    @Test
     void aFinishedJobIsNotTakenUpAgainByBeingLookedAt() {
         HalfDone job = HalfDone.upTo("record");
         assertTrue(job.finish());
