@@ -7,6 +7,7 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
@@ -103,10 +104,17 @@ final class StepPane {
             showStep();
         }
         String now = goal();
-        if (!now.equals(goal)) {
+        if (!now.equals(goal) || focusLost()) {
             goal = now;
             Platform.runLater(this::focusGoal);
         }
+    }
+
+    /** What had the focus was built anew, as when the window gets narrow; left alone the focus would go to the first control of the page. */
+    private boolean focusLost() {
+        Scene scene = place.getScene();
+        Node owner = scene == null ? place : scene.getFocusOwner();
+        return owner == null || owner != place && owner.getScene() == null;
     }
 
     private void showCard() {
