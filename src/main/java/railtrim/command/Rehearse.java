@@ -27,6 +27,7 @@ import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Meter;
 import railtrim.report.Format;
+import railtrim.report.Paper;
 import railtrim.report.ReportWriter;
 
 /** {@code rehearse}: a hand goes through the whole job on a practice board, once or many times, and what only the board knows judges the end. */
@@ -91,7 +92,13 @@ final class Rehearse implements Asked {
                 return journal.get();
             });
             List<String> files = new ArrayList<>(List.of(job.toString()));
-            ReportWriter.write(procedure.state(outcome.job()), procedure, words, folder, EnumSet.allOf(Format.class))
+            ReportWriter.write(
+                            procedure.state(outcome.job()),
+                            procedure,
+                            words,
+                            folder,
+                            EnumSet.allOf(Format.class),
+                            Paper.A4)
                     .forEach(file -> files.add(file.toString()));
             return one(new Tally(List.of(outcome)), files);
         } finally {

@@ -31,8 +31,11 @@ final class Report implements Asked {
     @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "${bundle:command.option.out}")
     private String out;
 
-    @Option(names = "--format", paramLabel = "html,md,csv", description = "${bundle:command.option.format}")
+    @Option(names = "--format", paramLabel = "html,pdf,md,csv", description = "${bundle:command.option.format}")
     private String format;
+
+    @Option(names = "--paper", paramLabel = "a4,letter", description = "${bundle:command.option.paper}")
+    private String paper;
 
     Report(Words words) {
         this.words = words;
@@ -45,9 +48,10 @@ final class Report implements Asked {
         JobCheck found = JobCheck.of(TextFile.path("JOB", job), Mark.lookUp(OwnFolder.path()));
         Procedure procedure = Procedure.builtIn();
         State state = procedure.state(found.job());
-        List<String> files = ReportWriter.write(state, procedure, words, folder, formats).stream()
-                .map(Path::toString)
-                .toList();
+        List<String> files =
+                ReportWriter.write(state, procedure, words, folder, formats, PaperOption.of(paper)).stream()
+                        .map(Path::toString)
+                        .toList();
         List<String> problems = found.problems().stream().map(words::of).toList();
         Json json = Json.object()
                 .put("files", files)

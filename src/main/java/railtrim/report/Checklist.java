@@ -77,6 +77,14 @@ public record Checklist(String title, String mark, List<String> missing, List<Se
             }
         }
 
+        /** What follows begins on a new sheet of paper; where there are no sheets it is nothing. */
+        record PageEnd() implements Block {
+            @Override
+            public String kind() {
+                return "page-end";
+            }
+        }
+
         /** A drawing with its meaning in words, for those who cannot see it and for pages without drawings. */
         record Picture(Drawing drawing, String inWords) implements Block {
             @Override

@@ -28,12 +28,15 @@ final class ChecklistBuilder {
 
     Checklist build() {
         List<Section> sections = new ArrayList<>();
+        HandoverPart handover = new HandoverPart(source);
         sections.add(part("report.part.summary", summary()));
+        List<Block> undo = new ArrayList<>(handover.undo());
+        undo.add(new Block.PageEnd());
+        sections.add(part("report.part.undo", undo));
+        sections.add(part("report.part.board", new SummaryPart(source).blocks()));
         sections.add(part("report.part.margin", new MarginPart(source).blocks()));
         sections.add(part("report.part.resistor", new ResistorPart(source).blocks()));
         sections.add(part("report.part.heat", new HeatPart(source).blocks()));
-        HandoverPart handover = new HandoverPart(source);
-        sections.add(part("report.part.undo", handover.undo()));
         sections.add(part("report.part.next", handover.nextPerson()));
         sections.add(part("report.part.untested", handover.untested()));
         FaultPart faults = new FaultPart(source);
@@ -52,7 +55,7 @@ final class ChecklistBuilder {
         if (state.job().origin() == Origin.ELSEWHERE) {
             blocks.add(new Block.Says(source.say("report.elsewhere")));
         }
-        blocks.addAll(new SummaryPart(source).blocks());
+        blocks.addAll(new GlancePart(source).blocks());
         return blocks;
     }
 

@@ -62,6 +62,8 @@ final class CsvReport {
             return points.texts();
         } else if (block instanceof Block.Deeds deeds) {
             return deeds.texts();
+        } else if (block instanceof Block.PageEnd) {
+            return List.of();
         }
         return List.of(((Block.Picture) block).inWords());
     }

@@ -12,10 +12,11 @@ import railtrim.report.Drawing.Shape;
 
 /** The divider with what was added across its leg, each part with what was read of it. */
 final class DividerDrawing {
-    private static final int WIDTH = 560;
+    private static final int WIDTH = 680;
     private static final int HEIGHT = 250;
-    private static final int STEM = 130;
-    private static final int ADDED = 290;
+    private static final int STEM = 90;
+    private static final int ADDED = 250;
+    private static final int PACKAGE = 590;
     private static final int TOP = 30;
     private static final int MIDDLE = 120;
     private static final int BOTTOM = 210;
@@ -50,6 +51,7 @@ final class DividerDrawing {
             shapes.add(new Shape.Line(ADDED, from, ADDED, to, "dashed"));
             resistor(ADDED, from, to, "added", text);
         });
+        shapes.addAll(PackageDrawing.shapes(source, PACKAGE, TOP - 12));
         String inWords = source.say(
                 added.isPresent() ? "report.divider.in-words" : "report.divider.in-words-bare",
                 source.say("report.leg." + place.id()),
@@ -65,12 +67,16 @@ final class DividerDrawing {
     }
 
     private Optional<String> added() {
-        if (figures.choice("fit.left").filter("resistor-only"::equals).isPresent()) {
+        if (fitted()) {
             return read("hand.ohms").map(ohms -> source.say("report.divider.resistor", ohms));
         }
         return figures.choice("solder.pair").isEmpty()
                 ? Optional.empty()
                 : read("trimmer.max").map(ohms -> source.say("report.divider.trimmer", ohms));
+    }
+
+    private boolean fitted() {
+        return figures.choice("fit.left").filter("resistor-only"::equals).isPresent();
     }
 
     private Optional<String> read(String field) {

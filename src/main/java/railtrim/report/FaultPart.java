@@ -30,6 +30,7 @@ final class FaultPart {
                 source.say("report.down.seen"),
                 source.say("report.down.began"),
                 source.say("report.down.load"));
+        new DescentDrawing(source).picture().ifPresent(blocks::add);
         blocks.add(new Block.Grid(head, trials.stream().map(this::row).toList()));
         List<String> notes = source.figures().history("fault.text").stream()
                 .filter(entry -> entry.fact() instanceof Fact.Note)

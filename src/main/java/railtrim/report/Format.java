@@ -4,7 +4,8 @@ package railtrim.report;
 public enum Format {
     HTML("html", "html"),
     MARKDOWN("md", "md"),
-    CSV("csv", "csv");
+    CSV("csv", "csv"),
+    PDF("pdf", "pdf");
 
     private final String id;
     private final String ending;

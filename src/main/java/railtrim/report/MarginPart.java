@@ -56,14 +56,16 @@ final class MarginPart {
                 source.say("report.margin.why"));
         String terms =
                 budget.lines().stream().map(line -> Display.volts(line.volts())).collect(Collectors.joining(" + "));
-        return List.of(
-                new Block.Grid(head, rows),
-                new Block.Says(source.say(
-                        "report.margin.sum",
-                        Display.volts(budget.fail()),
-                        terms,
-                        Display.volts(budget.fail() + budget.sum()),
-                        Display.volts(budget.recommended()))));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Grid(head, rows));
+        new BudgetDrawing(source).picture().ifPresent(blocks::add);
+        blocks.add(new Block.Says(source.say(
+                "report.margin.sum",
+                Display.volts(budget.fail()),
+                terms,
+                Display.volts(budget.fail() + budget.sum()),
+                Display.volts(budget.recommended()))));
+        return blocks;
     }
 
     private String chosen(double target) {

@@ -15,6 +15,7 @@ import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
+import railtrim.report.pdf.PdfReport;
 
 /** Writes a job's checklist into a folder, in one or more formats. */
 public final class ReportWriter {
@@ -24,35 +25,42 @@ public final class ReportWriter {
      * The files are called after the job, {@code NAME checklist.html} and so on; earlier ones of the same name are replaced. The same job gives the
      * same bytes.
      *
+     * @param paper for the formats that are printed
      * @param folder made where it is not there yet
      * @return the files written, in the order of {@link Format}
      * @throws BadInput where the folder cannot be written
      */
-    public static List<Path> write(State state, Procedure procedure, Words words, Path folder, Set<Format> formats) {
+    public static List<Path> write(
+            State state, Procedure procedure, Words words, Path folder, Set<Format> formats, Paper paper) {
         Checklist checklist = Checklist.of(state, procedure, words);
         List<Path> written = new ArrayList<>();
         for (Format format :
                 Arrays.stream(Format.values()).filter(formats::contains).toList()) {
-            written.add(put(folder, fileName(state, format), text(checklist, format, words)));
+            written.add(put(folder, fileName(state, format), bytes(checklist, format, words, paper)));
         }
         return written;
     }
 
-    private static String text(Checklist checklist, Format format, Words words) {
+    private static byte[] bytes(Checklist checklist, Format format, Words words, Paper paper) {
         return switch (format) {
             case HTML ->
-                HtmlReport.write(
-                        checklist, Map.of("missing", words.of("report.missing"), "note", words.of("report.note")));
-            case MARKDOWN -> MarkdownReport.write(checklist, words.of("report.missing"));
-            case CSV -> CsvReport.write(checklist, words.of("report.missing"));
+                utf8(HtmlReport.write(
+                        checklist, Map.of("missing", words.of("report.missing"), "note", words.of("report.note"))));
+            case MARKDOWN -> utf8(MarkdownReport.write(checklist, words.of("report.missing")));
+            case CSV -> utf8(CsvReport.write(checklist, words.of("report.missing")));
+            case PDF -> PdfReport.write(checklist, words, paper);
         };
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static String fileName(State state, Format format) {
         return FileName.of(state.job().name(), "job") + " checklist." + format.ending();
     }
 
-    private static Path put(Path folder, String name, String text) {
+    private static Path put(Path folder, String name, byte[] bytes) {
         try {
             Files.createDirectories(folder);
             Path base = folder.toRealPath();
@@ -65,7 +73,7 @@ public final class ReportWriter {
             Path half = base.resolve(name + ".tmp");
             Files.deleteIfExists(half);
             try {
-                Files.write(half, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
+                Files.write(half, bytes, StandardOpenOption.CREATE_NEW);
                 Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(half);

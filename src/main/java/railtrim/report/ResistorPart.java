@@ -58,16 +58,36 @@ final class ResistorPart {
         return pairs;
     }
 
+    /** The parts chosen beside each other; empty where none is, or one has no bands. */
+    Optional<Block> bandsOfAll() {
+        List<Double> values = figures.chosen().map(Resistors.Candidate::values).orElse(List.of());
+        List<List<Bands.Colour>> bands = values.stream().map(this::colours).toList();
+        if (bands.isEmpty() || bands.contains(List.<Bands.Colour>of())) {
+            return Optional.empty();
+        }
+        String inWords =
+                values.stream().map(ohms -> inWords(ohms, colours(ohms))).collect(Collectors.joining("; "));
+        return Optional.of(new Block.Picture(BandsDrawing.row(bands, inWords), inWords));
+    }
+
+    private List<Bands.Colour> colours(double ohms) {
+        return tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
+    }
+
     private Block bands(double ohms) {
-        List<Bands.Colour> colours = tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
+        List<Bands.Colour> colours = colours(ohms);
         if (colours.isEmpty()) {
             return new Block.Says(source.say("report.resistor.no-bands", Display.part(ohms)));
         }
+        String inWords = inWords(ohms, colours);
+        return new Block.Picture(BandsDrawing.of(colours, inWords), inWords);
+    }
+
+    private String inWords(double ohms, List<Bands.Colour> colours) {
         String names = colours.stream()
                 .map(colour -> source.say("report.colour." + colour.name().toLowerCase(Locale.ROOT)))
                 .collect(Collectors.joining(", "));
-        String inWords = source.say("report.resistor.bands", Display.part(ohms), names);
-        return new Block.Picture(BandsDrawing.of(colours, inWords), inWords);
+        return source.say("report.resistor.bands", Display.part(ohms), names);
     }
 
     /** "1.2 kΩ, 1 %", with what was chosen; where nothing was, what was measured. */
@@ -75,9 +95,13 @@ final class ResistorPart {
         Optional<Resistors.Candidate> chosen = figures.chosen();
         if (chosen.isPresent() && tolerance().isPresent()) {
             return source.say(
-                    "report.resistor.with-tolerance",
+                    chosen.get().values().size() > 1
+                            ? "report.resistor.with-tolerance-two"
+                            : "report.resistor.with-tolerance",
                     parts(chosen.get()),
-                    Display.of(100 * tolerance().get(), Unit.PERCENT));
+                    Display.of(100 * tolerance().get(), Unit.PERCENT),
+                    source.say(
+                            "report.arrangement." + chosen.get().arrangement().id()));
         }
         return figures.reading("hand.ohms").map(source::withMeter).orElseGet(source::notKnown);
     }

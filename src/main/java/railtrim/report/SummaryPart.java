@@ -11,7 +11,7 @@ import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Pair;
 
-/** What board, what was changed, and the voltages that matter. */
+/** What board, what supply and meter, and the voltages that matter. */
 final class SummaryPart {
     private final Source source;
     private final Figures figures;
@@ -23,15 +23,14 @@ final class SummaryPart {
 
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Says(changed()));
         blocks.add(new Block.Pairs(board()));
         blocks.add(new Block.Pairs(voltages()));
         new LadderDrawing(source).picture().ifPresent(blocks::add);
-        new DividerDrawing(source).picture().ifPresent(blocks::add);
+        new LineDrawing(source).picture().ifPresent(blocks::add);
         return blocks;
     }
 
-    private String changed() {
+    String changed() {
         if (!figures.choice("fit.left").equals(Optional.of("resistor-only"))) {
             return source.say("report.changed.nothing");
         }
@@ -84,14 +83,14 @@ final class SummaryPart {
         return pairs;
     }
 
-    private String fail() {
+    String fail() {
         return figures.failVoltage()
                 .map(fail -> source.say(
                         fail.faultSeen() ? "report.fail.seen" : "report.fail.none", Display.volts(fail.fail())))
                 .orElseGet(source::notKnown);
     }
 
-    private String lowered() {
+    String lowered() {
         if (figures.stock().isEmpty() || figures.fitted().isEmpty()) {
             return source.notKnown();
         }

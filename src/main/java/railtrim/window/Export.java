@@ -3,10 +3,12 @@ package railtrim.window;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.report.Format;
+import railtrim.report.Paper;
 import railtrim.report.ReportWriter;
 
 /** Writes the checklist of a job beside its file, finished or not, and tells where it is. */
@@ -25,7 +27,12 @@ final class Export {
         Words words = shell.words();
         try {
             List<Path> files = ReportWriter.write(
-                    desk.state(), desk.course().procedure(), words, folder, EnumSet.allOf(Format.class));
+                    desk.state(),
+                    desk.course().procedure(),
+                    words,
+                    folder,
+                    EnumSet.allOf(Format.class),
+                    Paper.usual(Locale.getDefault()));
             String names =
                     files.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining("\n"));
             String key = desk.state().complete() ? "window.export.done" : "window.export.unfinished";

@@ -2,6 +2,7 @@ package railtrim.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
@@ -16,6 +17,9 @@ import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.commonmark.ext.autolink.AutolinkExtension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
@@ -43,6 +47,8 @@ import railtrim.job.Job;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
+import railtrim.report.pdf.Extracted;
+import railtrim.report.pdf.PdfReport;
 
 /** Names, notes and answers from a stranger's file stay what they are: text. */
 class HostileTextTest {
@@ -82,6 +88,7 @@ class HostileTextTest {
             "two\nlines\r\nand\ttab\u2028sep",
             "Ω µ „Orgel“ 漢字 🎹");
 
+    private static final Set<Format> TEXTS = EnumSet.complementOf(EnumSet.of(Format.PDF));
     private static final Procedure PROCEDURE = Procedure.builtIn();
 
     @TempDir
@@ -293,6 +300,24 @@ class HostileTextTest {
     }
 
     @Test
+    void onPaperItIsTextAndOpensNothing() throws Exception {
+        Checklist checklist = Checklist.of(PROCEDURE.state(hostileJob()), PROCEDURE, Words.english());
+        byte[] pdf = PdfReport.write(checklist, Words.english(), Paper.A4);
+        String text = Extracted.text(pdf);
+        for (String hostile : HOSTILE) {
+            String letters = Plain.text(hostile).replace("🎹", "[U+1F3B9]");
+            assertTrue(text.contains(Extracted.bare(letters)), hostile);
+        }
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertNull(document.getDocumentCatalog().getOpenAction());
+            assertNull(document.getDocumentCatalog().getNames(), "no script, no file inside");
+            for (PDPage page : document.getPages()) {
+                assertEquals(List.of(), page.getAnnotations(), "no link");
+            }
+        }
+    }
+
+    @Test
     void nothingThatHidesOrTurnsRoundIsShown() throws Exception {
         for (Path file : write(hostileJob())) {
             Files.readString(file).codePoints().forEach(point -> {
@@ -355,8 +380,7 @@ class HostileTextTest {
     }
 
     private List<Path> write(Job job) {
-        return ReportWriter.write(
-                PROCEDURE.state(job), PROCEDURE, Words.english(), folder, EnumSet.allOf(Format.class));
+        return ReportWriter.write(PROCEDURE.state(job), PROCEDURE, Words.english(), folder, TEXTS, Paper.A4);
     }
 
     /** The page is written so that a strict XML reader takes it: one mark not escaped and it is refused. */

@@ -188,7 +188,8 @@ class ReportTest {
     @Test
     void onlyWhatWasAskedForIsWrittenAndNothingElseIsLeftInTheFolder() throws IOException {
         Path there = folder.resolve("new").resolve("folder");
-        List<Path> written = ReportWriter.write(stateOfFirst(3), PROCEDURE, WORDS, there, Set.of(Format.MARKDOWN));
+        List<Path> written =
+                ReportWriter.write(stateOfFirst(3), PROCEDURE, WORDS, there, Set.of(Format.MARKDOWN), Paper.A4);
         try (var files = Files.list(there)) {
             assertEquals(written, files.toList());
         }
@@ -199,7 +200,7 @@ class ReportTest {
         Path plain = Files.createFile(folder.resolve("plain"));
         BadInput bad = assertThrows(
                 BadInput.class,
-                () -> ReportWriter.write(stateOfFirst(0), PROCEDURE, WORDS, plain, Set.of(Format.HTML)));
+                () -> ReportWriter.write(stateOfFirst(0), PROCEDURE, WORDS, plain, Set.of(Format.HTML), Paper.A4));
         assertTrue(WORDS.of(bad.told()).contains("could not be written"));
     }
 
@@ -209,7 +210,8 @@ class ReportTest {
     }
 
     private List<Path> write(State state) {
-        return ReportWriter.write(state, PROCEDURE, WORDS, folder, EnumSet.allOf(Format.class));
+        return ReportWriter.write(
+                state, PROCEDURE, WORDS, folder, EnumSet.complementOf(EnumSet.of(Format.PDF)), Paper.A4);
     }
 
     private String html(State state) throws IOException {
