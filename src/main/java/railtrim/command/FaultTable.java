@@ -1,16 +1,22 @@
 package railtrim.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import railtrim.circuit.Bridges;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.Faults;
+import railtrim.circuit.Outline;
+import railtrim.circuit.PinRole;
 import railtrim.circuit.Supply;
 import railtrim.procedure.Words;
+import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
 
@@ -27,6 +33,12 @@ final class FaultTable implements Asked {
 
     @Option(names = "--rated-high", paramLabel = "3.6V", description = "${bundle:command.option.rated-high}")
     private String ratedHigh;
+
+    @Option(names = "--package", paramLabel = "SOT-223", description = "${bundle:command.option.package}")
+    private String outline;
+
+    @Option(names = "--pins", paramLabel = "adjust,output,input", description = "${bundle:command.option.pins}")
+    private String pins;
 
     FaultTable(Words words) {
         this.words = words;
@@ -54,6 +66,7 @@ final class FaultTable implements Asked {
                             ? Display.volts(circuit.signed(effect.voltage().getAsDouble()))
                             : words.of("slip.towards-input")));
         }
+        List<Object> bridged = bridges(circuit, supply.orElse(null), rows);
         Sheet sheet = new Sheet()
                 .pair(words.of("command.label.stock"), Display.volts(circuit.signed(circuit.stock())))
                 .pair(
@@ -70,7 +83,72 @@ final class FaultTable implements Asked {
         if (supply.isEmpty()) {
             sheet.blank().say(words.of("command.faults.no-input"));
         }
-        return Answer.done(Json.object().put("faults", list).map(), sheet);
+        Json json = Json.object().put("faults", list);
+        if (outline != null) {
+            json.put("bridges", bridged);
+        }
+        return Answer.done(json.map(), sheet);
+    }
+
+    /** Neighbouring pins joined by a blob of solder. */
+    private List<Object> bridges(Circuit circuit, Supply supply, List<List<String>> rows) {
+        if ((outline == null) != (pins == null)) {
+            throw BadInput.of("command.wrong.package-alone");
+        }
+        if (outline == null) {
+            return List.of();
+        }
+        List<Object> list = new ArrayList<>();
+        Outline shape = Named.outline("--package", outline);
+        for (Bridges.Bridge bridge : Bridges.table(circuit, shape, roles(shape), supply, highestAllowed(circuit))) {
+            list.add(Json.object()
+                    .put("pins", List.of(bridge.first(), bridge.second()))
+                    .put(
+                            "roles",
+                            List.of(bridge.firstRole().id(), bridge.secondRole().id()))
+                    .put("voltage", signed(circuit, bridge.voltage()))
+                    .put("harmful", bridge.harmful())
+                    .put("towardsInput", bridge.towardsInput())
+                    .map());
+            rows.add(List.of(
+                    words.of(
+                            "slip.bridge",
+                            Integer.toString(bridge.first()),
+                            Integer.toString(bridge.second()),
+                            words.of("slip.role." + bridge.firstRole().id()),
+                            words.of("slip.role." + bridge.secondRole().id())),
+                    words.of(bridge.harmful() ? "command.faults.harmful" : "command.faults.harmless"),
+                    bridge.voltage().isPresent()
+                            ? Display.volts(circuit.signed(bridge.voltage().getAsDouble()))
+                            : words.of(bridge.towardsInput() ? "slip.towards-input" : "slip.unsure")));
+        }
+        return list;
+    }
+
+    private List<PinRole> roles(Outline shape) {
+        List<PinRole> roles = new ArrayList<>();
+        for (String role : pins.split(",", -1)) {
+            try {
+                roles.add(PinRole.of(role.strip()));
+            } catch (BadInput e) {
+                throw new BadOption(
+                        "--pins",
+                        Message.of(
+                                "command.wrong.pin-role",
+                                Typed.shown(role),
+                                Arrays.stream(PinRole.values()).map(PinRole::id).collect(Collectors.joining(", "))));
+            }
+        }
+        if (roles.size() != shape.pins()) {
+            throw new BadOption(
+                    "--pins",
+                    Message.of(
+                            "command.wrong.pin-count",
+                            Integer.toString(roles.size()),
+                            shape.id(),
+                            Integer.toString(shape.pins())));
+        }
+        return roles;
     }
 
     private double highestAllowed(Circuit circuit) {

@@ -38,6 +38,18 @@ final class HeatFigures implements Asked {
     @Option(names = "--chip", paramLabel = "70C", description = "${bundle:command.option.chip}")
     private String chip;
 
+    @Option(names = "--chip-after", paramLabel = "62C", description = "${bundle:command.option.chip-after}")
+    private String chipAfter;
+
+    @Option(names = "--regulator", paramLabel = "55C", description = "${bundle:command.option.regulator}")
+    private String regulator;
+
+    @Option(names = "--leakage", paramLabel = "10%", description = "${bundle:command.option.leakage}")
+    private String leakage;
+
+    @Option(names = "--package", paramLabel = "SOT-223", description = "${bundle:command.option.heat-package}")
+    private String outline;
+
     HeatFigures(Words words) {
         this.words = words;
     }
@@ -49,7 +61,7 @@ final class HeatFigures implements Asked {
         double targetVolts = Typed.railVolts("--target", target, true);
         order(inputVolts, stockVolts, targetVolts);
         double amperes = current == null ? Double.NaN : Typed.between("--current", current, Unit.AMPERE, 1e-6, 200);
-        Heat.Powers powers = Heat.powers(inputVolts, stockVolts, targetVolts, amperes, kind());
+        Heat.Powers powers = Heat.powers(inputVolts, stockVolts, targetVolts, amperes, share());
         Json json = Json.object()
                 .put("loadBefore", powers.loadBefore())
                 .put("loadAfter", powers.loadAfter())
@@ -78,6 +90,17 @@ final class HeatFigures implements Asked {
                             Display.volts(targetVolts),
                             Display.volts(stockVolts)));
         }
+    }
+
+    /** Share of the current that does not follow the voltage. */
+    private double share() {
+        if (leakage != null && load != null) {
+            throw BadInput.of("command.wrong.leakage-and-load");
+        }
+        if (leakage != null) {
+            return Typed.fraction("--leakage", leakage, 0, 100);
+        }
+        return kind() == Heat.LoadKind.CONSTANT_CURRENT ? 1 : 0;
     }
 
     private Heat.LoadKind kind() {
@@ -126,24 +149,87 @@ final class HeatFigures implements Asked {
     }
 
     private void temperatures(Heat.Powers powers, Json json, Sheet sheet) {
-        if ((ambient == null) != (chip == null)) {
+        boolean any = chip != null || regulator != null;
+        if ((ambient != null) != any || chipAfter != null && chip == null) {
             throw BadInput.of("command.wrong.temperatures");
+        }
+        if (outline != null && (regulator == null || powers.relative())) {
+            throw BadInput.of("command.wrong.package-heat");
         }
         if (ambient == null) {
             return;
         }
         double room = Typed.between("--ambient", ambient, Unit.CELSIUS, -40, 80);
-        double before = Typed.between("--chip", chip, Unit.CELSIUS, -40, 200);
-        if (before <= room) {
-            throw new BadOption(
-                    "--chip",
-                    Message.of(
-                            "command.wrong.chip-not-above-room",
-                            Display.of(before, Unit.CELSIUS),
-                            Display.of(room, Unit.CELSIUS)));
+        if (chip != null) {
+            chip(room, powers, json, sheet);
         }
+        if (regulator != null) {
+            regulator(room, powers, json, sheet);
+        }
+    }
+
+    private void chip(double room, Heat.Powers powers, Json json, Sheet sheet) {
+        double before = aboveRoom("--chip", chip, room);
         double after = Heat.temperatureAfter(room, before, powers.loadBefore(), powers.loadAfter());
         json.put("chipBefore", before).put("chipAfter", after);
         sheet.say(words.of("command.heat.chip", Display.of(before, Unit.CELSIUS), Display.of(after, Unit.CELSIUS)));
+        if (!powers.relative()) {
+            double resistance = Heat.thermalResistance(room, before, powers.loadBefore());
+            json.put("chipThermalResistance", resistance);
+            sheet.say(words.of("command.heat.chip-resistance", kelvinPerWatt(resistance)));
+        }
+        if (chipAfter != null) {
+            double measured = aboveRoom("--chip-after", chipAfter, room);
+            json.put("chipAfterMeasured", measured);
+            sheet.say(words.of("command.heat.chip-measured", Display.of(measured, Unit.CELSIUS)));
+            if (!powers.relative()) {
+                double resistance = Heat.thermalResistance(room, measured, powers.loadAfter());
+                json.put("chipThermalResistanceAfter", resistance);
+                sheet.say(words.of("command.heat.chip-resistance-after", kelvinPerWatt(resistance)));
+            }
+        }
+    }
+
+    private void regulator(double room, Heat.Powers powers, Json json, Sheet sheet) {
+        double before = aboveRoom("--regulator", regulator, room);
+        double after = Heat.temperatureAfter(room, before, powers.regulatorBefore(), powers.regulatorAfter());
+        json.put("regulatorTemperatureBefore", before).put("regulatorTemperatureAfter", after);
+        sheet.say(words.of(
+                "command.heat.regulator-temperature",
+                Display.of(before, Unit.CELSIUS),
+                Display.of(after, Unit.CELSIUS)));
+        if (!powers.relative()) {
+            double resistance = Heat.thermalResistance(room, before, powers.regulatorBefore());
+            json.put("regulatorThermalResistance", resistance);
+            sheet.say(words.of("command.heat.regulator-resistance", kelvinPerWatt(resistance)));
+        }
+        if (outline != null) {
+            double perWatt = Named.outline("--package", outline).junctionToCase();
+            double inside = Heat.junction(before, powers.regulatorBefore(), perWatt);
+            double insideAfter = Heat.junction(after, powers.regulatorAfter(), perWatt);
+            boolean hot = Math.max(inside, insideAfter) > Heat.HOTTEST_JUNCTION;
+            json.put("junctionBefore", inside).put("junctionAfter", insideAfter).put("junctionTooHot", hot);
+            sheet.say(words.of(
+                    hot ? "command.heat.junction-hot" : "command.heat.junction",
+                    Display.of(inside, Unit.CELSIUS),
+                    Display.of(insideAfter, Unit.CELSIUS)));
+        }
+    }
+
+    private static String kelvinPerWatt(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    private static double aboveRoom(String option, String text, double room) {
+        double celsius = Typed.between(option, text, Unit.CELSIUS, -40, 200);
+        if (celsius <= room) {
+            throw new BadOption(
+                    option,
+                    Message.of(
+                            "command.wrong.chip-not-above-room",
+                            Display.of(celsius, Unit.CELSIUS),
+                            Display.of(room, Unit.CELSIUS)));
+        }
+        return celsius;
     }
 }
