@@ -30,7 +30,8 @@ public final class Course {
     /** However short it was closed: nobody watched the board meanwhile. A long gap the log has noted by itself. */
     private void noteReturn() {
         List<Entry> entries = log.job().entries();
-        if (log.readOnly() || entries.isEmpty()) {
+        boolean nothingDone = entries.stream().allMatch(entry -> entry.fact() instanceof Fact.Proposed);
+        if (log.readOnly() || nothingDone) {
             return;
         }
         Entry last = entries.get(entries.size() - 1);

@@ -115,11 +115,21 @@ final class Standing {
         boolean closed = index > 0 && entries.get(index - 1).session() != entry.session();
         Break gap = Break.of(resumed.gapSeconds(), closed, power == Power.ON)
                 .or(pending.map(open -> open.gap).orElse(Break.SHORT));
-        power = Power.UNKNOWN;
-        pending = Optional.of(new Pending(gap, resumed.gapSeconds(), note, reentry, known()));
         reentry.over().forEach(step -> expired.put(step, entry.sequence()));
         reentry.after(gap).forEach(step -> again.put(step, entry.sequence()));
         dwellSeen.put(reentry.at(), reentry.dwellSeen());
+        if (!touched(index)) {
+            return;
+        }
+        power = Power.UNKNOWN;
+        pending = Optional.of(new Pending(gap, resumed.gapSeconds(), note, reentry, known()));
+    }
+
+    /** Whether the board was worked on yet: no probe was on it before its rail was first proven dead, and no power comes before that. */
+    private boolean touched(int before) {
+        return entries.subList(0, before).stream()
+                .anyMatch(entry -> entry.fact() instanceof Fact.Power
+                        || entry.fact() instanceof Fact.Reading reading && RailFields.isRail(reading.field()));
     }
 
     /** Which of the facts that tell one board from another are on record. */
