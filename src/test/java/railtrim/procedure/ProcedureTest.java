@@ -332,6 +332,9 @@ class ProcedureTest {
                 job.course.state().figures().fitted(),
                 HalfDone.PROCEDURE.state(job.log.job()).figures().fitted(),
                 "the state is a function of the facts alone");
+        assertTrue(
+                job.course.state().figures().chosen().isPresent(),
+                "what was chosen is still known when later readings have come in");
     }
 
     private static void assertRefused(Verdict verdict, String key) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -21,10 +22,11 @@ import railtrim.practice.Bench;
 import railtrim.practice.Board;
 import railtrim.practice.Hand;
 import railtrim.procedure.Course;
-import railtrim.procedure.Figures;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
+import railtrim.quantity.QuantityReader;
+import railtrim.quantity.Unit;
 
 /** The whole job, every value typed and every button pressed from the keyboard alone. */
 class WholeJobWalkTest {
@@ -47,8 +49,7 @@ class WholeJobWalkTest {
             window.press(KeyCode.ENTER);
             window.until("word of the checklist", () -> window.has("sheet-close"));
 
-            Figures figures = desk.state().figures();
-            double added = ohms(figures.choice("res.pick").orElseThrow());
+            double added = ohmsOnTheChecklist(folder.resolve("jobs"));
             // The truth of the virtual board, which the window never shows.
             double lowest = board.loadedWithAdded(added);
             assertTrue(
@@ -71,14 +72,24 @@ class WholeJobWalkTest {
         }
     }
 
-    /** Ohms of what was picked: "single:680", "series:470+220", "parallel:1000+2200". */
-    private static double ohms(String pick) {
-        double[] values = Stream.of(pick.substring(pick.indexOf(':') + 1).split("\\+"))
-                .mapToDouble(Double::parseDouble)
-                .toArray();
-        return pick.startsWith("parallel")
-                ? 1 / (1 / values[0] + 1 / values[1])
-                : java.util.Arrays.stream(values).sum();
+    /** What a reader of the exported checklist would buy: "680 Ω", "470 Ω + 220 Ω" in a row, "1 kΩ ∥ 2.2 kΩ" side by side. */
+    private static double ohmsOnTheChecklist(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            Path checklist = files.filter(file -> file.toString().endsWith(".md"))
+                    .findFirst()
+                    .orElseThrow();
+            String value = Files.readAllLines(checklist).stream()
+                    .filter(line -> line.startsWith("- **Value**: "))
+                    .findFirst()
+                    .map(line -> line.substring(line.indexOf(": ") + 2))
+                    .orElseThrow();
+            double[] values = Stream.of(value.split(" [+∥] "))
+                    .mapToDouble(part -> QuantityReader.read(part, Unit.OHM).value())
+                    .toArray();
+            return value.contains("∥")
+                    ? 1 / Arrays.stream(values).map(ohms -> 1 / ohms).sum()
+                    : Arrays.stream(values).sum();
+        }
     }
 
     private static Desk open(Opened window, Bench bench) throws Exception {
