@@ -108,7 +108,15 @@ final class Disk {
             Files.deleteIfExists(half);
             throw e;
         }
-        forceFolder(file.toAbsolutePath().getParent());
+        try {
+            forceFolder(file.toAbsolutePath().getParent());
+        } catch (IOException e) {
+            if (!replace) {
+                // Nobody was told of it yet.
+                Files.deleteIfExists(file);
+            }
+            throw e;
+        }
     }
 
     /** Takes away what a crash left of a file that was never finished. Only for who holds the lock of {@code file}. */
@@ -133,12 +141,23 @@ final class Disk {
         }
     }
 
-    /** So that the new name is on the disk too. Some systems cannot do this; there the name is safe by other means. */
-    private static void forceFolder(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+    /**
+     * So that the new name is on the disk too. Some systems cannot do this (Windows opens no folder, some network drives refuse the call); there the
+     * name is safe by other means.
+     */
+    private static void forceFolder(Path folder) throws IOException {
+        FileChannel channel;
+        try {
+            channel = FileChannel.open(folder, StandardOpenOption.READ);
+        } catch (IOException e) {
+            return;
+        }
+        try (channel) {
             channel.force(true);
         } catch (IOException e) {
-            // Not supported here.
+            if (!String.valueOf(e.getMessage()).matches("(?i).*(invalid argument|not supported).*")) {
+                throw e;
+            }
         }
     }
 }

@@ -50,7 +50,11 @@ record JobFile(Job job, long version, long goodLength, String lastTag, Tail tail
 
     /** @throws JournalProblem for a file that is not there, cannot be read, is empty, is too large or is no job file */
     static JobFile read(Path file, Mark mark) {
-        return new Reader(file, mark).read(bytes(file, mark));
+        return of(file, bytes(file, mark), mark);
+    }
+
+    static JobFile of(Path file, byte[] bytes, Mark mark) {
+        return new Reader(file, mark).read(bytes);
     }
 
     private static byte[] bytes(Path file, Mark mark) {
