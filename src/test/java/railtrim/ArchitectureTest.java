@@ -105,6 +105,17 @@ class ArchitectureTest {
                                             .matches(
                                                     "java\\.io\\.(?!StringReader|StringWriter|IOException|UncheckedIOException|Serializable).*")));
 
+    /** {@code URI} and {@code URL} are names of things; these are what would fetch them. */
+    @ArchTest
+    static final ArchRule nothingTalksToANetwork = noClasses()
+            .should()
+            .dependOnClassesThat(
+                    describe(
+                            "open a connection",
+                            type -> type.getName()
+                                    .matches(
+                                            "java\\.net\\.(http\\..*|.*Socket.*|.*URLConnection|InetAddress|Inet.Address)|java\\.nio\\.channels\\..*Socket.*|java\\.rmi\\..*|javafx\\.scene\\.web\\..*")));
+
     @ArchTest
     static final ArchRule theSumsReadNothingFromInsideTheProgramEither = noClasses()
             .that()

@@ -8,6 +8,7 @@ import static railtrim.job.Facts.MARK;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -179,7 +180,7 @@ final class SystemCalls {
         return path.find() && path.group(1) != null ? path.group(1).substring(1) : ".";
     }
 
-    /** Begins a job, adds facts, closes it, opens it again and adds more. Says each sequence once it is saved, and in words what went wrong. */
+    /** Begins a job, adds facts, closes it, tears its end, opens it again and adds more. Says each sequence once it is saved, and in words what went wrong. */
     static final class Writer {
         private Writer() {}
 
@@ -192,6 +193,7 @@ final class SystemCalls {
                 say(problem.told().key());
             }
             if (Files.exists(file)) {
+                tear(file);
                 try (Journal journal = Journal.open(file, Time.system(), MARK)) {
                     journal.problems().forEach(problem -> say(problem.key()));
                     append(folder, journal, 2);
@@ -200,6 +202,15 @@ final class SystemCalls {
                 }
             }
             say("done");
+        }
+
+        /** The beginning of a line, as a power cut would leave it. */
+        private static void tear(Path file) {
+            try {
+                Files.writeString(file, "{\"sequence\":4,", StandardOpenOption.APPEND);
+            } catch (IOException e) {
+                say("not torn");
+            }
         }
 
         /** Where the disk refuses for good, the person saves a copy elsewhere and goes on there. */

@@ -26,7 +26,7 @@ class SystemCallsTest {
     void aNewFileIsWrittenForcedMovedIntoPlaceAndItsFolderForced() throws Exception {
         Path own = Files.createDirectory(folder.resolve("order"));
         SystemCalls.Run run = SystemCalls.run(own, "");
-        assertEquals(List.of("1", "2", "3", "4", "5", "done"), run.said());
+        assertEquals(List.of("1", "2", "3", "job.torn", "4", "5", "done"), run.said());
         assertEquals(
                 List.of(
                         // The new job.
@@ -40,6 +40,10 @@ class SystemCallsTest {
                         "write organ.railtrim",
                         "fsync organ.railtrim",
                         "write organ.railtrim",
+                        "fsync organ.railtrim",
+                        // A torn end, and its cutting off.
+                        "write organ.railtrim",
+                        "ftruncate organ.railtrim",
                         "fsync organ.railtrim",
                         // Opened again: the state found is kept, then two facts more.
                         "write organ.railtrim.kept-1.tmp",
