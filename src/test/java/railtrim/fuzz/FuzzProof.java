@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A search for input that stops a reader, led by what it reaches in the program (Jazzer), in 256 MiB of heap. {@code -Drailtrim.fuzz.runs=2600000}
  * and {@code -Drailtrim.fuzz.seconds=540} for each of the four readers; {@code -Drailtrim.fuzz.only=job} for one.
  */
+@Tag("long")
 class FuzzProof {
     private static final Pattern DONE = Pattern.compile("Done (\\d+) runs in (\\d+) second");
 

@@ -8,11 +8,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import railtrim.quantity.Unit;
 
 /** How long a job of 100,000 facts takes to open, and whether adding a fact takes longer the longer the job is. Prints figures, holds none. */
+@Tag("long")
 class LargeJobProof {
     private static final int FACTS = 100_000;
     private static final int ADDED = 300;

@@ -3,9 +3,11 @@ package railtrim.job;
 import java.io.IOException;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every bit of the finished job turned over, one at a time, and every length it can be cut to. */
+@Tag("long")
 class SpoiledProof {
     @Test
     void everyBitTurnedOver() throws IOException {

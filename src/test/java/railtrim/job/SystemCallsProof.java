@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A kill at every call that writes, forces, moves, cuts or removes, and every such call failing in every way. */
+@Tag("long")
 class SystemCallsProof {
     private static final int MOST = 100;
 
