@@ -1,9 +1,7 @@
 package railtrim.parts;
 
 import java.util.Comparator;
-import java.util.List;
 import railtrim.circuit.Circuit;
-import railtrim.parts.Resistors.Arrangement;
 import railtrim.parts.Resistors.Candidate;
 import railtrim.parts.Resistors.Wish;
 import railtrim.quantity.BadInput;
@@ -18,13 +16,12 @@ final class Bench {
     private final Circuit legLow;
     private final Circuit legHigh;
     private final Wish wish;
-    private final double start;
 
     Bench(Circuit circuit, double legUncertainty, Wish wish) {
-        if (!(wish.tolerance() >= 0 && wish.tolerance() < 1)) {
+        if (!(wish.tolerance() >= 0 && wish.tolerance() < 1 && wish.drift() >= 0 && wish.drift() < 1)) {
             throw BadInput.of("parts.resistor.tolerance", String.valueOf(wish.tolerance()));
         }
-        if (wish.most() != 1 && wish.most() != 2) {
+        if (wish.most() < 1 || wish.most() > 3) {
             throw BadInput.of("parts.resistor.most", String.valueOf(wish.most()));
         }
         if (!(legUncertainty >= 0 && legUncertainty < circuit.leg())) {
@@ -34,7 +31,6 @@ final class Bench {
         this.legLow = withLeg(circuit, circuit.leg() - legUncertainty);
         this.legHigh = withLeg(circuit, circuit.leg() + legUncertainty);
         this.wish = wish;
-        this.start = Math.max(Resistors.exact(circuit, wish.target()), leastFor(circuit, wish.atLeast()));
     }
 
     /** The stock voltage was measured, so it stays; the current in the leg follows from it. */
@@ -44,79 +40,39 @@ final class Bench {
                 : Circuit.fromStock(circuit.place(), circuit.reference(), circuit.stock(), leg, circuit.bias());
     }
 
-    private static double leastFor(Circuit circuit, double atLeast) {
-        if (atLeast >= circuit.stock()) {
+    /** Ohms that give the target exactly. */
+    double exact() {
+        return Resistors.exact(circuit, wish.target());
+    }
+
+    /** Fewer ohms than this at the low end of the tolerance, and with the largest leg, fall below what is asked of every corner. */
+    double leastOhms() {
+        if (wish.atLeast() >= circuit.stock()) {
             return Double.POSITIVE_INFINITY;
         }
-        return atLeast > circuit.reference() ? circuit.addedFor(atLeast) : 0;
+        return wish.atLeast() > circuit.reference() ? legHigh.addedFor(wish.atLeast()) : 0;
     }
 
-    /** Ohms where a search starts: the target, or where what is asked of every corner is met at all. */
-    double start() {
-        return start;
-    }
-
-    boolean pairsToo() {
-        return wish.most() == 2;
-    }
-
-    Candidate single(Piece piece) {
-        double voltage = circuit.magnitude(piece.ohms());
-        double across = voltage - circuit.reference();
-        return candidate(
-                List.of(piece.ohms()),
-                Arrangement.SINGLE,
-                piece.ohms(),
-                piece.least(),
-                piece.greatest(),
-                across * across / piece.ohms());
-    }
-
-    /** The larger value is written first. */
-    Candidate series(Piece larger, Piece smaller) {
-        double added = larger.ohms() + smaller.ohms();
-        double current = (circuit.magnitude(added) - circuit.reference()) / added;
-        return candidate(
-                List.of(larger.ohms(), smaller.ohms()),
-                Arrangement.SERIES,
-                added,
-                larger.least() + smaller.least(),
-                larger.greatest() + smaller.greatest(),
-                current * current * larger.ohms());
-    }
-
-    Candidate parallel(Piece larger, Piece smaller) {
-        double added = parallel(larger.ohms(), smaller.ohms());
-        double across = circuit.magnitude(added) - circuit.reference();
-        return candidate(
-                List.of(larger.ohms(), smaller.ohms()),
-                Arrangement.PARALLEL,
-                added,
-                parallel(larger.least(), smaller.least()),
-                parallel(larger.greatest(), smaller.greatest()),
-                across * across / smaller.ohms());
+    int most() {
+        return wish.most();
     }
 
     /** The output rises with the added resistance and falls with the leg's, so the worst cases are two corners and no more. */
-    private Candidate candidate(
-            List<Double> values, Arrangement arrangement, double added, double least, double greatest, double power) {
+    Candidate candidate(Net net) {
+        double voltage = circuit.magnitude(net.ohms());
+        double across = voltage - circuit.reference();
         return new Candidate(
-                values,
-                arrangement,
-                added,
-                circuit.magnitude(added),
-                legHigh.magnitude(least),
-                legLow.magnitude(greatest),
-                power);
+                net.values(),
+                net.arrangement(),
+                net.ohms(),
+                voltage,
+                legHigh.magnitude(net.least()),
+                legLow.magnitude(net.greatest()),
+                across * across * net.load());
     }
 
     boolean safe(Candidate candidate) {
         return candidate.lowest() >= wish.atLeast() && candidate.highest() <= circuit.stock() + NOTHING;
-    }
-
-    /** Even without any tolerance this is too low, and so is everything further down. */
-    boolean tooLow(Candidate candidate) {
-        return candidate.voltage() < wish.atLeast() - NOTHING;
     }
 
     boolean above(Candidate candidate) {
@@ -135,10 +91,7 @@ final class Bench {
                 .thenComparingDouble(c -> c.highest() - c.lowest())
                 .thenComparing(Candidate::arrangement)
                 .thenComparingDouble(c -> c.values().get(0))
-                .thenComparingDouble(c -> c.values().get(c.values().size() - 1));
-    }
-
-    private static double parallel(double a, double b) {
-        return a * b / (a + b);
+                .thenComparingDouble(c -> c.values().get(c.values().size() - 1))
+                .thenComparingDouble(c -> c.values().get(c.values().size() / 2));
     }
 }

@@ -5,22 +5,50 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import railtrim.parts.Resistors.Arrangement;
 import railtrim.parts.Resistors.Candidate;
 
 /**
- * The best combinations of sorted pieces without trying them all: for each piece the partner that would hit the target is looked up, and
- * the search walks away from it up and down only as long as a candidate could still be among the best. The outcome is that of trying every pair.
+ * The best combinations of sorted pieces without trying them all: for what is there already the last partner that would hit the target is
+ * looked up, and the search walks away from it up and down only as long as a candidate could still be among the best. The outcome is that of
+ * trying every combination.
  */
 final class Choice {
+    /** A hair of resistance, so that the last binary digit decides nothing. */
+    private static final double HAIR = 1e-6;
+
+    private static final DoubleBinaryOperator SERIES = Double::sum;
+    private static final DoubleBinaryOperator PARALLEL = Net::parallel;
+
     private final Bench bench;
     private final List<Piece> pieces;
+    private final double[] ohms;
+    private final List<Net> nets;
     private final NavigableSet<Candidate> best;
+
+    /** Ohms of the nearest that can be safe at all, and where the walks begin: there, or at the target. */
+    private final double leastSafe;
+
+    private final double start;
+    /** No combination beyond these can be among the best any more. */
+    private double upperLimit = Double.POSITIVE_INFINITY;
+
+    private double lowerLimit;
 
     private Choice(Bench bench, List<Piece> pieces) {
         this.bench = bench;
         this.pieces = pieces;
+        this.ohms = pieces.stream().mapToDouble(Piece::ohms).toArray();
+        this.nets = pieces.stream().map(Net::of).toList();
         this.best = new TreeSet<>(bench.order());
+        // A network of parts of at least this tolerance has at least this tolerance itself.
+        double closest = pieces.stream().mapToDouble(Piece::tolerance).min().orElse(0);
+        this.leastSafe = bench.leastOhms() / (1 - closest);
+        this.start = Math.max(bench.exact(), leastSafe);
     }
 
     static List<Candidate> of(Bench bench, List<Piece> pieces) {
@@ -31,75 +59,138 @@ final class Choice {
     }
 
     private List<Candidate> best() {
-        pieces.stream().map(bench::single).forEach(this::offer);
+        nets.forEach(this::offer);
         List<Candidate> keep = nearestSingles();
-        if (bench.pairsToo()) {
-            for (int larger = 0; larger < pieces.size(); larger++) {
-                walkSeries(larger);
-                walkParallel(larger);
-            }
+        if (bench.most() >= 2) {
+            pairs();
+        }
+        if (bench.most() >= 3) {
+            triples();
         }
         return withAll(keep);
     }
 
-    private void walkSeries(int larger) {
-        Piece piece = pieces.get(larger);
-        walk(larger, bench.start() - piece.ohms(), partner -> bench.series(piece, partner));
-    }
-
-    private void walkParallel(int larger) {
-        Piece piece = pieces.get(larger);
-        double conductance = 1 / bench.start() - 1 / piece.ohms();
-        double partnerOhms = conductance > 0 ? 1 / conductance : Double.POSITIVE_INFINITY;
-        walk(larger, partnerOhms, partner -> bench.parallel(piece, partner));
-    }
-
     /** Partners up to the piece itself, so that each pair is met once; twice the same piece only where there are two of it. */
-    private void walk(int larger, double partnerOhms, Function<Piece, Candidate> combine) {
-        int last = pieces.get(larger).count() >= 2 ? larger : larger - 1;
-        int start = firstAtLeast(partnerOhms, last);
-        for (int i = start; i <= last; i++) {
-            Candidate candidate = combine.apply(pieces.get(i));
-            if (bench.above(candidate) && hopeless(candidate)) {
-                break;
-            }
-            offer(candidate);
-        }
-        for (int i = start - 1; i >= 0; i--) {
-            Candidate candidate = combine.apply(pieces.get(i));
-            if (bench.tooLow(candidate) || !bench.above(candidate) && hopeless(candidate)) {
-                break;
-            }
-            offer(candidate);
+    private void pairs() {
+        for (int larger = 0; larger < ohms.length; larger++) {
+            int last = pieces.get(larger).count() >= 2 ? larger : larger - 1;
+            Net net = nets.get(larger);
+            walk(ohms[larger], SERIES, last, any -> true, k -> net.inSeries(nets.get(k), Arrangement.SERIES));
+            walk(ohms[larger], PARALLEL, last, any -> true, k -> net.inParallel(nets.get(k), Arrangement.PARALLEL));
         }
     }
 
-    /** No partner further on in the same direction can do better. */
-    private boolean hopeless(Candidate candidate) {
-        if (best.size() < Resistors.MOST_CANDIDATES) {
-            return false;
+    /** Three in series or in parallel fall from left to right; of the mixed ones the two that belong together are a pair, and the third is any. */
+    private void triples() {
+        int all = ohms.length - 1;
+        for (int first = 0; first < ohms.length; first++) {
+            for (int second = 0; second <= first; second++) {
+                int i = first;
+                int j = second;
+                if (i == j && pieces.get(i).count() < 2) {
+                    continue;
+                }
+                IntPredicate left = k -> pieces.get(k).count() > (k == i ? 1 : 0) + (k == j ? 1 : 0);
+                double sum = ohms[i] + ohms[j];
+                double side = Net.parallel(ohms[i], ohms[j]);
+                walk(
+                        sum,
+                        SERIES,
+                        j,
+                        left,
+                        k -> nets.get(i)
+                                .inSeries(nets.get(j), Arrangement.SERIES)
+                                .inSeries(nets.get(k), Arrangement.SERIES));
+                walk(
+                        side,
+                        PARALLEL,
+                        j,
+                        left,
+                        k -> nets.get(i)
+                                .inParallel(nets.get(j), Arrangement.PARALLEL)
+                                .inParallel(nets.get(k), Arrangement.PARALLEL));
+                walk(
+                        side,
+                        SERIES,
+                        all,
+                        left,
+                        k -> nets.get(k)
+                                .inSeries(
+                                        nets.get(i).inParallel(nets.get(j), Arrangement.PARALLEL),
+                                        Arrangement.SERIES_PARALLEL));
+                walk(
+                        sum,
+                        PARALLEL,
+                        all,
+                        left,
+                        k -> nets.get(k)
+                                .inParallel(
+                                        nets.get(i).inSeries(nets.get(j), Arrangement.SERIES),
+                                        Arrangement.PARALLEL_SERIES));
+            }
         }
-        Candidate worst = best.last();
-        return bench.above(candidate) == bench.above(worst)
-                ? bench.distance(candidate) > bench.distance(worst)
-                : bench.above(worst);
     }
 
-    private void offer(Candidate candidate) {
-        if (bench.safe(candidate)) {
-            best.add(candidate);
+    private void walk(
+            double base, DoubleBinaryOperator join, int last, IntPredicate available, IntFunction<Net> together) {
+        int from = firstAtLeast(partnerFor(base, join), last);
+        for (int k = from; k <= last; k++) {
+            double total = join.applyAsDouble(base, ohms[k]);
+            if (total > upperLimit * (1 + HAIR)) {
+                break;
+            }
+            if (available.test(k)) {
+                offer(together.apply(k));
+            }
+        }
+        for (int k = from - 1; k >= 0; k--) {
+            double total = join.applyAsDouble(base, ohms[k]);
+            if (total < leastSafe * (1 - HAIR) || total < start * (1 - HAIR) && total < lowerLimit * (1 - HAIR)) {
+                break;
+            }
+            if (available.test(k)) {
+                offer(together.apply(k));
+            }
+        }
+    }
+
+    /** The partner that hits the start: any in series where the base is too much already, none in parallel where it is too little. */
+    private double partnerFor(double base, DoubleBinaryOperator join) {
+        if (join == SERIES) {
+            return start - base;
+        }
+        double conductance = 1 / start - 1 / base;
+        return conductance > 0 ? 1 / conductance : Double.POSITIVE_INFINITY;
+    }
+
+    private void offer(Net net) {
+        if (net.ohms() < leastSafe * (1 - HAIR)) {
+            return;
+        }
+        Candidate candidate = bench.candidate(net);
+        if (bench.safe(candidate) && best.add(candidate)) {
             if (best.size() > Resistors.MOST_CANDIDATES) {
                 best.pollLast();
             }
+            if (best.size() == Resistors.MOST_CANDIDATES) {
+                narrow(best.last());
+            }
         }
     }
 
-    private int firstAtLeast(double ohms, int last) {
+    /** Above the target the worst of the best is the furthest worth looking at, and nothing below the target is; or the other way round. */
+    private void narrow(Candidate worst) {
+        boolean above = bench.above(worst);
+        upperLimit = above ? worst.added() : Double.POSITIVE_INFINITY;
+        lowerLimit = above ? Double.POSITIVE_INFINITY : worst.added();
+    }
+
+    private int firstAtLeast(double wanted, int last) {
         int low = 0;
         int high = last + 1;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (pieces.get(middle).ohms() < ohms) {
+            if (ohms[middle] < wanted) {
                 low = middle + 1;
             } else {
                 high = middle;
@@ -110,15 +201,23 @@ final class Choice {
 
     /** The nearest safe single resistor above the target and the nearest below, as far as there are. */
     private List<Candidate> nearestSingles() {
-        List<Candidate> singles = pieces.stream()
-                .map(bench::single)
+        List<Candidate> singles = nets.stream()
+                .map(bench::candidate)
                 .filter(bench::safe)
                 .sorted(bench.order())
                 .toList();
-        List<Candidate> nearest = new ArrayList<>();
-        singles.stream().filter(bench::above).findFirst().ifPresent(nearest::add);
-        singles.stream().filter(single -> !bench.above(single)).findFirst().ifPresent(nearest::add);
+        List<Candidate> nearest = new ArrayList<>(nearest(singles, bench::above));
+        nearest.addAll(nearest(singles, single -> !bench.above(single)));
         return nearest;
+    }
+
+    private static List<Candidate> nearest(Iterable<Candidate> sorted, Predicate<Candidate> side) {
+        for (Candidate candidate : sorted) {
+            if (side.test(candidate)) {
+                return List.of(candidate);
+            }
+        }
+        return List.of();
     }
 
     private List<Candidate> withAll(List<Candidate> keep) {

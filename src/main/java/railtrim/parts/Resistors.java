@@ -4,14 +4,18 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import railtrim.circuit.Circuit;
 
-/** Turns a setting into resistors that can be bought: one, or two in series or parallel, with the worst case counted. */
+/** Turns a setting into resistors that can be bought: one, two or three, with the worst case counted. */
 public final class Resistors {
     private Resistors() {}
 
     public enum Arrangement {
         SINGLE("single"),
         SERIES("series"),
-        PARALLEL("parallel");
+        PARALLEL("parallel"),
+        /** The first in series with the other two, which are parallel. */
+        SERIES_PARALLEL("series-parallel"),
+        /** The first in parallel with the other two, which are in series. */
+        PARALLEL_SERIES("parallel-series");
 
         private final String id;
 
@@ -28,9 +32,20 @@ public final class Resistors {
      * @param target magnitude wished for, volts
      * @param atLeast magnitude no corner of the tolerance may fall below, volts
      * @param tolerance fraction, e.g. 0.01
-     * @param most 1 or 2 resistors
+     * @param most 1 to 3 resistors
+     * @param drift further change of each resistor with temperature, fraction: temperature coefficient times change, e.g. 100 ppm/K · 40 K = 0.004
      */
-    public record Wish(double target, double atLeast, double tolerance, int most) {}
+    public record Wish(double target, double atLeast, double tolerance, int most, double drift) {
+        /** Without drift. */
+        public Wish(double target, double atLeast, double tolerance, int most) {
+            this(target, atLeast, tolerance, most, 0);
+        }
+
+        /** How far a part of this tolerance can be off when it is also warm or cold. */
+        public double withDrift(double tolerance) {
+            return tolerance + drift + tolerance * drift;
+        }
+    }
 
     /**
      * @param added ohms of the combination
@@ -62,13 +77,13 @@ public final class Resistors {
      *
      * @param legUncertainty expanded, ohms, 0 where not known. The stock voltage is held as measured: a larger leg means less current in it,
      *     and a voltage further down with the same resistor added
-     * @throws railtrim.quantity.BadInput for a target not between reference and stock, a tolerance not from 0 to below 1, other than one or two resistors, or a
+     * @throws railtrim.quantity.BadInput for a target not between reference and stock, a tolerance not from 0 to below 1, other than one to three resistors, or a
      *     leg that its uncertainty could make zero
      */
     public static List<Candidate> choose(Circuit circuit, double legUncertainty, Wish wish, Series series) {
         double exact = exact(circuit, wish.target());
         List<Piece> pieces = DoubleStream.of(series.between(exact / 100, exact * 100))
-                .mapToObj(ohms -> new Piece(ohms, wish.tolerance(), 2))
+                .mapToObj(ohms -> new Piece(ohms, wish.withDrift(wish.tolerance()), 3))
                 .toList();
         return Choice.of(new Bench(circuit, legUncertainty, wish), pieces);
     }
@@ -76,7 +91,7 @@ public final class Resistors {
     /** The same from the values in a parts box, each with its own tolerance and no limit on the value. */
     public static List<Candidate> choose(Circuit circuit, double legUncertainty, Wish wish, PartsBox box) {
         List<Piece> pieces = box.parts().stream()
-                .map(part -> new Piece(part.ohms(), part.tolerance(), part.count()))
+                .map(part -> new Piece(part.ohms(), wish.withDrift(part.tolerance()), part.count()))
                 .toList();
         return Choice.of(new Bench(circuit, legUncertainty, wish), pieces);
     }

@@ -41,6 +41,10 @@ import railtrim.threshold.Trial;
  */
 public final class Figures {
     private static final double START_TOLERANCE = 0.10;
+
+    /** A common film resistor of 100 ppm/K, 40 K warmer than when it was measured. */
+    private static final double DRIFT = 100e-6 * 40;
+
     private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
     private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
     private static final LineCheck NO_LINE = new LineCheck(List.of(), Optional.empty());
@@ -725,7 +729,7 @@ public final class Figures {
                     magnitude("soak.volts").orElse(target().getAsDouble()),
                     resistorFloor().getAsDouble());
             Resistors.Wish wish =
-                    new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get());
+                    new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get(), DRIFT);
             Circuit circuit = circuit().get();
             double doubt = legUncertainty(circuit);
             return recall.once(

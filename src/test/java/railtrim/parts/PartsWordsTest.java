@@ -52,7 +52,7 @@ class PartsWordsTest {
         refused(() -> trimmer(0.02, 2.9, 0.1, 0));
         refused(() -> Trimmers.judge(floating(), new Trimmers.Wish(0.02, 2.9, 0.1, List.of(25)), -1, 0, 0, 0));
         refused(() -> Series.E24.near(-1));
-        refused(() -> Resistors.choose(floating(), 0, new Wish(3, 2.9, 0.01, 3), Series.E24));
+        refused(() -> Resistors.choose(floating(), 0, new Wish(3, 2.9, 0.01, 4), Series.E24));
         refused(() -> Resistors.choose(floating(), 0, new Wish(3, 2.9, 1, 1), Series.E24));
         refused(() -> Resistors.choose(floating(), 300, new Wish(3, 2.9, 0.01, 1), Series.E24));
         for (String marking : List.of("", "97A", "brown plaid red gold", "red red", "white white white white")) {

@@ -107,7 +107,7 @@ class ResistorsTest {
                 case SINGLE -> across * across / candidate.values().get(0);
                 case SERIES ->
                     Math.pow(across / candidate.added(), 2) * candidate.values().get(0);
-                case PARALLEL -> across * across / candidate.values().get(1);
+                default -> across * across / candidate.values().get(1);
             };
             assertEquals(hottest, candidate.power(), 1e-12, candidate.toString());
             assertTrue(candidate.power() <= across * across / candidate.added() + 1e-12);
@@ -128,7 +128,9 @@ class ResistorsTest {
 
     @Test
     void aWishThatCannotBeIsRefusedInWords() {
-        assertKey("parts.resistor.most", 0, new Wish(3.0, 2.9, 0.01, 3));
+        assertKey("parts.resistor.most", 0, new Wish(3.0, 2.9, 0.01, 4));
+        assertKey("parts.resistor.most", 0, new Wish(3.0, 2.9, 0.01, 0));
+        assertKey("parts.resistor.tolerance", 0, new Wish(3.0, 2.9, 0.01, 1, 1));
         assertKey("parts.resistor.tolerance", 0, new Wish(3.0, 2.9, 1.0, 1));
         assertKey("parts.resistor.tolerance", 0, new Wish(3.0, 2.9, Double.NaN, 1));
         assertKey("parts.resistor.leg", 220, new Wish(3.0, 2.9, 0.01, 1));
@@ -203,7 +205,7 @@ class ResistorsTest {
                     double added = switch (candidate.arrangement()) {
                         case SINGLE -> real2[0];
                         case SERIES -> real2[0] + real2[1];
-                        case PARALLEL -> 1 / (1 / real2[0] + 1 / real2[1]);
+                        default -> 1 / (1 / real2[0] + 1 / real2[1]);
                     };
                     assertTrue(real.magnitude(added) >= candidate.lowest() - 1e-9, what);
                     assertTrue(real.magnitude(added) <= candidate.highest() + 1e-9, what);
@@ -233,19 +235,24 @@ class ResistorsTest {
                 ? Double.compare(a.ohms(), b.ohms())
                 : Double.compare(a.tolerance(), b.tolerance()));
         List<Candidate> singles = pieces.stream()
-                .map(bench::single)
+                .map(piece -> bench.candidate(Net.of(piece)))
                 .filter(bench::safe)
                 .sorted(bench.order())
                 .toList();
         List<Candidate> all = new ArrayList<>(singles);
-        if (wish.most() == 2) {
-            for (int larger = 0; larger < pieces.size(); larger++) {
-                for (int smaller = 0; smaller <= larger; smaller++) {
-                    if (smaller == larger && pieces.get(larger).count() < 2) {
-                        continue;
+        int size = pieces.size();
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j <= i && wish.most() >= 2; j++) {
+                if (enough(pieces, i, j)) {
+                    Net a = Net.of(pieces.get(i));
+                    Net b = Net.of(pieces.get(j));
+                    all.add(bench.candidate(a.inSeries(b, Arrangement.SERIES)));
+                    all.add(bench.candidate(a.inParallel(b, Arrangement.PARALLEL)));
+                }
+                for (int k = 0; k < size && wish.most() == 3; k++) {
+                    if (enough(pieces, i, j, k)) {
+                        triples(pieces, i, j, k).stream().map(bench::candidate).forEach(all::add);
                     }
-                    all.add(bench.series(pieces.get(larger), pieces.get(smaller)));
-                    all.add(bench.parallel(pieces.get(larger), pieces.get(smaller)));
                 }
             }
         }
@@ -262,6 +269,86 @@ class ResistorsTest {
         best.addAll(keep);
         best.sort(bench.order());
         return best;
+    }
+
+    private static boolean enough(List<Piece> pieces, int... used) {
+        for (int one : used) {
+            long wanted =
+                    java.util.Arrays.stream(used).filter(other -> other == one).count();
+            if (pieces.get(one).count() < wanted) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<Net> triples(List<Piece> pieces, int i, int j, int k) {
+        Net a = Net.of(pieces.get(i));
+        Net b = Net.of(pieces.get(j));
+        Net c = Net.of(pieces.get(k));
+        List<Net> nets = new ArrayList<>();
+        nets.add(c.inSeries(a.inParallel(b, Arrangement.PARALLEL), Arrangement.SERIES_PARALLEL));
+        nets.add(c.inParallel(a.inSeries(b, Arrangement.SERIES), Arrangement.PARALLEL_SERIES));
+        if (k <= j) {
+            nets.add(a.inSeries(b, Arrangement.SERIES).inSeries(c, Arrangement.SERIES));
+            nets.add(a.inParallel(b, Arrangement.PARALLEL).inParallel(c, Arrangement.PARALLEL));
+        }
+        return nets;
+    }
+
+    @Test
+    void theSortedSearchFindsWhatTryingEveryTripleFinds() {
+        long seed = 333;
+        Random random = new Random(seed);
+        double[] tolerances = {0.001, 0.01, 0.05};
+        for (int i = 0; i < 60; i++) {
+            Circuit circuit = Boards.any(random);
+            Wish two = wish(random, circuit);
+            Wish wish = new Wish(two.target(), two.atLeast(), two.tolerance(), 3);
+            double legUncertainty = random.nextBoolean() ? 0 : 0.02 * circuit.leg() * random.nextDouble();
+            double exact = Resistors.exact(circuit, wish.target());
+            double[] values = Series.E12.between(exact / 30, exact * 30);
+            List<Part> parts = new ArrayList<>();
+            int size = 3 + random.nextInt(14);
+            for (int part = 0; part < size; part++) {
+                parts.add(new Part(
+                        values[random.nextInt(values.length)], tolerances[random.nextInt(3)], 1 + random.nextInt(3)));
+            }
+            List<Piece> pieces = parts.stream()
+                    .map(part -> new Piece(part.ohms(), part.tolerance(), part.count()))
+                    .toList();
+            assertEquals(
+                    everyPair(circuit, legUncertainty, wish, pieces),
+                    Resistors.choose(circuit, legUncertainty, wish, new PartsBox(parts)),
+                    "seed " + seed + " case " + i + ": " + circuit + " " + wish + " " + parts);
+        }
+    }
+
+    /** By hand: 1 kΩ + (1 kΩ ∥ 1 kΩ) is 1.5 kΩ; one volt across it puts 2/3 V on the single one: 0.444 mW. 1 kΩ ∥ (1 kΩ + 1 kΩ) is 667 Ω. */
+    @Test
+    void threeResistorsCanBeJoinedInFourWays() {
+        Net k = Net.of(new Piece(1000, 0.01, 3));
+        Net mixed = k.inSeries(k.inParallel(k, Arrangement.PARALLEL), Arrangement.SERIES_PARALLEL);
+        assertEquals(1500, mixed.ohms(), 1e-9);
+        assertEquals(1485, mixed.least(), 1e-9);
+        assertEquals(1515, mixed.greatest(), 1e-9);
+        assertEquals(4.0 / 9 / 1000, mixed.load(), 1e-12);
+        Net other = k.inParallel(k.inSeries(k, Arrangement.SERIES), Arrangement.PARALLEL_SERIES);
+        assertEquals(2000.0 / 3, other.ohms(), 1e-9);
+        assertEquals(1e-3, other.load(), 1e-12);
+        List<Candidate> three = Resistors.choose(floating(), 0, new Wish(3.0, 2.9, 0.01, 3), Series.E24);
+        List<Candidate> two = Resistors.choose(floating(), 0, new Wish(3.0, 2.9, 0.01, 2), Series.E24);
+        assertTrue(three.get(0).voltage() - 3.0 < two.get(0).voltage() - 3.0);
+        assertEquals(20, three.size());
+    }
+
+    /** 100 ppm/K and 40 K are 0.4 %: 1.01·1.004 − 1 = 1.404 %. */
+    @Test
+    void warmthWidensTheWorstCase() {
+        Wish warm = new Wish(3.139, 3.0, 0.01, 1, 0.004);
+        Candidate kilohm = Resistors.choose(floating(), 0, warm, Series.E24).get(0);
+        assertEquals(floating().magnitude(1000 * (1 - 0.01404)), kilohm.lowest(), 1e-12);
+        assertEquals(floating().magnitude(1000 * (1 + 0.01404)), kilohm.highest(), 1e-12);
     }
 
     private static Candidate only(List<Candidate> list, List<Double> values) {
