@@ -30,6 +30,16 @@ public record LineCheck(List<Double> off, Optional<Suspect> suspect) {
 
     /** @param points as for {@link LineSolve#solve}, with their uncertainties; with fewer than three, or an uncertainty of 0, nothing can be said */
     public static LineCheck of(Place place, double reference, List<Point> points) {
+        return of(place, reference, points, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * As above, with what is known of the leg from elsewhere: a reading is not cleared where that would take a leg outside these bounds. So one
+     * of two readings close together, or of three, can be told to be the wrong one.
+     *
+     * @param legLow ohms; {@code legHigh} likewise, at least {@code legLow}
+     */
+    public static LineCheck of(Place place, double reference, List<Point> points, double legLow, double legHigh) {
         boolean known = points.stream().allMatch(point -> point.uncertainty() > 0);
         if (points.size() < 3 || !known) {
             return new LineCheck(points.stream().map(point -> Double.NaN).toList(), Optional.empty());
@@ -39,15 +49,24 @@ public record LineCheck(List<Double> off, Optional<Suspect> suspect) {
                 .filter(i -> !(Math.abs(off.get(i)) <= LIMIT))
                 .boxed()
                 .toList();
-        return new LineCheck(off, apart.isEmpty() ? Optional.empty() : suspect(place, reference, points, off, apart));
+        return new LineCheck(
+                off,
+                apart.isEmpty() ? Optional.empty() : suspect(place, reference, points, off, apart, legLow, legHigh));
     }
 
     private static Optional<Suspect> suspect(
-            Place place, double reference, List<Point> points, List<Double> off, List<Integer> apart) {
-        List<Integer> mends = points.size() == 3
+            Place place,
+            double reference,
+            List<Point> points,
+            List<Double> off,
+            List<Integer> apart,
+            double legLow,
+            double legHigh) {
+        boolean bounded = legLow > 0 && Double.isFinite(legHigh);
+        List<Integer> mends = points.size() == 3 && !bounded
                 ? List.of()
                 : apart.stream()
-                        .filter(i -> fits(place, reference, without(points, i)))
+                        .filter(i -> fits(place, reference, without(points, i), legLow, legHigh))
                         .toList();
         if (mends.size() == 1) {
             return Optional.of(new Suspect(mends.get(0), Math.abs(off.get(mends.get(0))), true));
@@ -61,8 +80,16 @@ public record LineCheck(List<Double> off, Optional<Suspect> suspect) {
                 .map(i -> new Suspect(i, Math.abs(off.get(i)), false));
     }
 
-    private static boolean fits(Place place, double reference, List<Point> points) {
-        return distances(place, reference, points).stream().allMatch(off -> Math.abs(off) <= LIMIT);
+    private static boolean fits(Place place, double reference, List<Point> points, double legLow, double legHigh) {
+        try {
+            var leg = Doubt.leg(place, reference, 0, points);
+            boolean known = leg.value() >= legLow - 2 * leg.standard() && leg.value() <= legHigh + 2 * leg.standard();
+            boolean straight = points.size() == 2
+                    || distances(place, reference, points).stream().allMatch(off -> Math.abs(off) <= LIMIT);
+            return known && straight;
+        } catch (BadInput noLine) {
+            return false;
+        }
     }
 
     private static List<Double> distances(Place place, double reference, List<Point> points) {

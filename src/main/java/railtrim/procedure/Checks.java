@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.circuit.Bridges;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.InCircuit;
 import railtrim.circuit.Outline;
@@ -288,14 +289,20 @@ final class Checks {
         return figures.slips().stream()
                 .filter(Slip::harmful)
                 .flatMap(slip -> slip.pins().stream())
-                .map(pins -> pins.voltage().isPresent()
-                        ? says(
-                                "verdict.bridge-volts",
-                                String.valueOf(pins.first()),
-                                String.valueOf(pins.second()),
-                                Display.volts(pins.voltage().getAsDouble()))
-                        : says("verdict.bridge", String.valueOf(pins.first()), String.valueOf(pins.second())))
+                .map(Checks::bridged)
                 .toList();
+    }
+
+    private static Finding bridged(Bridges.Bridge pins) {
+        String one = String.valueOf(pins.first());
+        String two = String.valueOf(pins.second());
+        if (pins.voltage().isEmpty()) {
+            return says("verdict.bridge", one, two);
+        }
+        double volts = pins.voltage().getAsDouble();
+        return volts == 0
+                ? says("verdict.bridge-short", one, two)
+                : says("verdict.bridge-volts", one, two, Display.volts(volts));
     }
 
     // ---- wire

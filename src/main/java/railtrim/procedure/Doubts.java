@@ -54,9 +54,13 @@ final class Doubts {
             return List.of(Checks.says("verdict.leg-unsolved"));
         }
         return List.of(Checks.says(
-                "verdict.leg-solved-coarse",
-                Display.volts(figures.floor().orElseThrow()),
-                Display.ohms(further.get().expanded())));
+                "verdict.leg-solved-coarse", Display.volts(figures.floor().orElseThrow()), width(further.get())));
+    }
+
+    /** U alone, to its second digit. */
+    private static String width(Propagation.Result result) {
+        String whole = Display.withUncertainty(result.value(), result.expanded(), Unit.OHM);
+        return whole.substring(whole.indexOf('±') + 1).strip();
     }
 
     /** What the leg's uncertainty would be with one more reading, at the lowest voltage that is to be explored. */

@@ -392,7 +392,16 @@ public final class Figures {
         return memo(
                 "lineCheck",
                 () -> place().isPresent() && reference().isPresent()
-                        ? attempt(() -> LineCheck.of(place().get(), reference().getAsDouble(), points()))
+                        ? attempt(() -> LineCheck.of(
+                                        place().get(),
+                                        reference().getAsDouble(),
+                                        points(),
+                                        agreement()
+                                                .map(InCircuit.Agreement::legLow)
+                                                .orElse(0.0),
+                                        agreement()
+                                                .map(InCircuit.Agreement::legHigh)
+                                                .orElse(Double.POSITIVE_INFINITY)))
                                 .orElse(NO_LINE)
                         : NO_LINE);
     }

@@ -38,6 +38,14 @@ public record Slip(
                 .orElseGet(() -> words.of("slip." + id));
     }
 
+    /** The output in words where it is no voltage: towards the input, a dead short, or not to be told; empty where it is a voltage. */
+    public Optional<String> output(Words words) {
+        if (volts.isEmpty()) {
+            return Optional.of(words.of(towardsInput ? "slip.towards-input" : "slip.unsure"));
+        }
+        return volts.getAsDouble() == 0 ? Optional.of(words.of("slip.dead-short")) : Optional.empty();
+    }
+
     private static String role(Words words, PinRole role) {
         return words.of("slip.role." + role.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }

@@ -75,9 +75,8 @@ final class HandoverPart {
     }
 
     private List<String> fault(Slip slip) {
-        String output = slip.volts().isPresent()
-                ? Display.volts(slip.volts().getAsDouble())
-                : source.say(slip.towardsInput() ? "slip.towards-input" : "slip.unsure");
+        String output = slip.output(source.words())
+                .orElseGet(() -> Display.volts(slip.volts().getAsDouble()));
         return List.of(
                 slip.told(source.words()),
                 output,

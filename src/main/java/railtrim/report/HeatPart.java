@@ -2,8 +2,11 @@ package railtrim.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import railtrim.heat.Heat;
 import railtrim.procedure.Figures;
+import railtrim.procedure.Warmth;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
@@ -31,7 +34,24 @@ final class HeatPart {
         if (rows.isEmpty()) {
             blocks.add(new Block.Says(source.say("report.heat.no-temperature")));
         } else {
+            Warmth warmth = Warmth.of(figures);
+            derived(
+                    rows,
+                    "report.heat.resistance.chip",
+                    warmth.chip().resistanceBefore(),
+                    warmth.chip().resistanceAfter(),
+                    " K/W");
+            derived(
+                    rows,
+                    "report.heat.resistance.reg",
+                    warmth.regulator().resistanceBefore(),
+                    warmth.regulator().resistanceAfter(),
+                    " K/W");
+            derived(rows, "report.heat.junction", warmth.junctionBefore(), warmth.junctionAfter(), " °C");
             blocks.add(new Block.Grid(head(), rows));
+            if (warmth.junctionBefore().isPresent()) {
+                blocks.add(new Block.Says(source.say("report.heat.estimate")));
+            }
             source.chosen("temp.how").ifPresent(how -> blocks.add(new Block.Says(source.say("report.heat.how", how))));
         }
         return blocks;
@@ -69,6 +89,18 @@ final class HeatPart {
             return;
         }
         rows.add(List.of(source.say("report.heat.temp." + what), celsius("temp." + what), celsius("fit.temp." + what)));
+    }
+
+    /** What follows from temperature and power together; left out where it does not follow. */
+    private void derived(
+            List<List<String>> rows, String key, OptionalDouble before, OptionalDouble after, String unit) {
+        if (before.isPresent() || after.isPresent()) {
+            rows.add(List.of(source.say(key), oneDecimal(before, unit), oneDecimal(after, unit)));
+        }
+    }
+
+    private String oneDecimal(OptionalDouble value, String unit) {
+        return value.isPresent() ? String.format(Locale.ROOT, "%.1f", value.getAsDouble()) + unit : source.notKnown();
     }
 
     private String celsius(String field) {

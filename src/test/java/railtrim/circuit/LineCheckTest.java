@@ -60,6 +60,15 @@ class LineCheckTest {
     }
 
     @Test
+    void withTheLegKnownFromElsewhereOneOfThreeIsBlamed() {
+        List<Point> points = readings(3, 2, 0.06);
+        LineCheck.Suspect suspect =
+                LineCheck.of(Place.OUT_ADJ, 1.25, points, 215, 225).suspect().orElseThrow();
+        assertEquals(2, suspect.index());
+        assertTrue(suspect.sure());
+    }
+
+    @Test
     void twoReadingsAlwaysLieOnALineAndReadingsWithoutUncertaintySayNothing() {
         assertEquals(
                 Optional.empty(),

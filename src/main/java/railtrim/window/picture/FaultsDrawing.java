@@ -73,10 +73,7 @@ record FaultsDrawing(FaultsData data, Words words) implements Drawing {
     }
 
     private String output(Slip slip) {
-        if (slip.volts().isPresent()) {
-            return volts(slip.volts().getAsDouble());
-        }
-        return words.of(slip.towardsInput() ? "slip.towards-input" : "slip.unsure");
+        return slip.output(words).orElseGet(() -> volts(slip.volts().getAsDouble()));
     }
 
     private String volts(double magnitude) {
