@@ -51,7 +51,8 @@ class ResistorCommandTest {
         assertEquals(750, single.getAsJsonArray("values").get(0).getAsDouble());
         assertEquals("0402", single.get("chip").getAsString());
         assertEquals("0204", single.get("leaded").getAsString());
-        // 32.11 mV above the target ± 4.04 mV (7.5 Ω at 0.539 mV/Ω, computed), where ±1 % is 30 mV: 0.239 of the boards hit
+        // 32.11 mV above the target ± 4.04 mV (7.5 Ω at 0.539 mV/Ω, computed), where ±1 % is 30 mV: 0.239 of the boards
+        // hit
         assertEquals(0.239, single.get("yield").getAsDouble(), 0.02);
         assertEquals(
                 1,
