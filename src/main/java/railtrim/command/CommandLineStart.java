@@ -113,6 +113,7 @@ public final class CommandLineStart {
                 new Rehearse(words),
                 new Check(words),
                 new Report(words),
+                new WorksheetCommand(words),
                 new Copy(words),
                 new TextCommand(terminal, words));
     }

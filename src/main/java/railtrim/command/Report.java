@@ -1,12 +1,9 @@
 package railtrim.command;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,7 +13,6 @@ import railtrim.job.OwnFolder;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
-import railtrim.quantity.Message;
 import railtrim.report.Format;
 import railtrim.report.ReportWriter;
 
@@ -31,7 +27,7 @@ final class Report implements Asked {
     @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "${bundle:command.option.out}")
     private String out;
 
-    @Option(names = "--format", paramLabel = "html,pdf,md,csv", description = "${bundle:command.option.format}")
+    @Option(names = "--format", paramLabel = "html,pdf,md,csv,label", description = "${bundle:command.option.format}")
     private String format;
 
     @Option(names = "--paper", paramLabel = "a4,letter", description = "${bundle:command.option.paper}")
@@ -43,7 +39,8 @@ final class Report implements Asked {
 
     @Override
     public Answer answer() {
-        Set<Format> formats = format == null ? EnumSet.of(Format.HTML) : formats(format);
+        Set<Format> formats =
+                format == null ? EnumSet.of(Format.HTML) : FormatOption.of(format, EnumSet.allOf(Format.class));
         Path folder = TextFile.path("--out", out);
         JobCheck found = JobCheck.of(TextFile.path("JOB", job), Mark.lookUp(OwnFolder.path()));
         Procedure procedure = Procedure.builtIn();
@@ -68,23 +65,5 @@ final class Report implements Asked {
         }
         problems.forEach(sheet::say);
         return Answer.done(json.map(), sheet);
-    }
-
-    private static Set<Format> formats(String typed) {
-        Set<Format> formats = EnumSet.noneOf(Format.class);
-        for (String name : typed.split(",", -1)) {
-            formats.add(Arrays.stream(Format.values())
-                    .filter(known -> known.id().equals(name.strip().toLowerCase(Locale.ROOT)))
-                    .findFirst()
-                    .orElseThrow(() -> new BadOption(
-                            "--format",
-                            Message.of(
-                                    "command.wrong.format",
-                                    Typed.shown(name),
-                                    Arrays.stream(Format.values())
-                                            .map(Format::id)
-                                            .collect(Collectors.joining(", "))))));
-        }
-        return formats;
     }
 }

@@ -26,6 +26,11 @@ public record Checklist(String title, String mark, List<String> missing, List<Se
         return mark.isEmpty();
     }
 
+    /** Whether it is a form to be filled in, and no job's record. */
+    public boolean blank() {
+        return sections.stream().flatMap(section -> section.blocks().stream()).anyMatch(Block.Form.class::isInstance);
+    }
+
     /**
      * @param level 2 for a part of the checklist, 3 for a step in it
      * @param mark a word after the heading: NOT COMPLETE, or how the step stands; empty for none
@@ -77,6 +82,22 @@ public record Checklist(String title, String mark, List<String> missing, List<Se
             }
         }
 
+        /** Things to be filled in by hand. */
+        record Form(List<Entry> entries) implements Block {
+            @Override
+            public String kind() {
+                return "form";
+            }
+        }
+
+        /** A table with a head and so many empty rows. */
+        record Blank(List<String> head, int rows) implements Block {
+            @Override
+            public String kind() {
+                return "blank";
+            }
+        }
+
         /** What follows begins on a new sheet of paper; where there are no sheets it is nothing. */
         record PageEnd() implements Block {
             @Override
@@ -91,6 +112,18 @@ public record Checklist(String title, String mark, List<String> missing, List<Se
             public String kind() {
                 return "picture";
             }
+        }
+    }
+
+    /**
+     * Something asked on a form.
+     *
+     * @param hint what to expect, empty for none
+     * @param choices to be ticked; where there are none, there is an empty box to write in
+     */
+    public record Entry(String asked, String hint, List<String> choices) {
+        public Entry {
+            choices = List.copyOf(choices);
         }
     }
 

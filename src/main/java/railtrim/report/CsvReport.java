@@ -62,7 +62,8 @@ final class CsvReport {
             return points.texts();
         } else if (block instanceof Block.Deeds deeds) {
             return deeds.texts();
-        } else if (block instanceof Block.PageEnd) {
+        } else if (!(block instanceof Block.Picture)) {
+            // Sheets of paper and boxes to write in mean nothing in a table.
             return List.of();
         }
         return List.of(((Block.Picture) block).inWords());

@@ -5,7 +5,9 @@ public enum Format {
     HTML("html", "html"),
     MARKDOWN("md", "md"),
     CSV("csv", "csv"),
-    PDF("pdf", "pdf");
+    PDF("pdf", "pdf"),
+    /** A small sticker for the board. */
+    LABEL("label", "pdf");
 
     private final String id;
     private final String ending;

@@ -15,6 +15,7 @@ import java.util.Base64;
 import java.util.Locale;
 import java.util.Map;
 import railtrim.job.BuiltIn;
+import railtrim.procedure.Words;
 
 /**
  * The checklist as one web page that needs nothing else: no script, no link, no picture from outside. The template escapes every text it puts in;
@@ -23,13 +24,21 @@ import railtrim.job.BuiltIn;
 final class HtmlReport {
     private HtmlReport() {}
 
-    static String write(Checklist checklist, Map<String, String> words) {
+    static String write(Checklist checklist, Words words) {
         String style = BuiltIn.text("report/checklist.css");
         StringWriter page = new StringWriter();
         try {
             template()
                     .process(
-                            Map.of("list", checklist, "words", words, "style", style, "styleHash", sha256(style)),
+                            Map.of(
+                                    "list",
+                                    checklist,
+                                    "words",
+                                    said(checklist, words),
+                                    "style",
+                                    style,
+                                    "styleHash",
+                                    sha256(style)),
                             page);
         } catch (TemplateException e) {
             throw new IllegalStateException(e);
@@ -37,6 +46,13 @@ final class HtmlReport {
             throw new UncheckedIOException(e);
         }
         return page.toString();
+    }
+
+    private static Map<String, String> said(Checklist checklist, Words words) {
+        return Map.of(
+                "missing", words.of("report.missing"),
+                "note", checklist.blank() ? "" : words.of("report.note"),
+                "contents", words.of("report.contents"));
     }
 
     private static Template template() throws IOException {

@@ -3,6 +3,7 @@ package railtrim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import railtrim.circuit.LineSolve;
 import railtrim.quantity.Display;
 import railtrim.report.Checklist.Block;
@@ -61,13 +62,18 @@ final class LineDrawing {
                 new Shape.Label((LEFT + RIGHT) / 2, BOTTOM + 24, source.say("report.line.across"), "plain", "middle"));
         shapes.add(new Shape.Label(8, TOP - 2, source.say("report.line.up"), "plain", "start"));
         String inWords = points.size() == 2
-                ? source.say("report.line.in-words-two", Display.ohms(found.leg()))
+                ? source.say("report.line.in-words-two", Display.ohms(found.leg()), said(points))
                 : source.say(
                         "report.line.in-words",
                         Integer.toString(points.size()),
                         Display.ohms(found.leg()),
-                        Display.volts(found.worstResidual()));
+                        Display.volts(found.worstResidual()),
+                        said(points));
         return new Block.Picture(new Drawing(WIDTH, HEIGHT, source.say("report.line"), shapes), inWords);
+    }
+
+    private String said(List<LineSolve.Point> points) {
+        return points.stream().map(this::said).collect(Collectors.joining("; "));
     }
 
     private String said(LineSolve.Point point) {

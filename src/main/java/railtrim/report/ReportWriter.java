@@ -9,12 +9,12 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
+import railtrim.report.pdf.PdfLabel;
 import railtrim.report.pdf.PdfReport;
 
 /** Writes a job's checklist into a folder, in one or more formats. */
@@ -36,18 +36,32 @@ public final class ReportWriter {
         List<Path> written = new ArrayList<>();
         for (Format format :
                 Arrays.stream(Format.values()).filter(formats::contains).toList()) {
-            written.add(put(folder, fileName(state, format), bytes(checklist, format, words, paper)));
+            written.add(put(folder, fileName(state, format), bytes(state, procedure, checklist, format, words, paper)));
         }
         return written;
     }
 
-    private static byte[] bytes(Checklist checklist, Format format, Words words, Paper paper) {
+    /** The blank worksheet, {@code blank worksheet.pdf} and so on: the whole way on paper, for people who work without a screen. */
+    public static List<Path> worksheet(
+            Procedure procedure, Words words, Path folder, Set<Format> formats, Paper paper) {
+        Checklist sheet = new Worksheet(procedure, words).build();
+        List<Path> written = new ArrayList<>();
+        if (formats.contains(Format.HTML)) {
+            written.add(put(folder, "blank worksheet.html", utf8(HtmlReport.write(sheet, words))));
+        }
+        if (formats.contains(Format.PDF)) {
+            written.add(put(folder, "blank worksheet.pdf", PdfReport.write(sheet, words, paper)));
+        }
+        return written;
+    }
+
+    private static byte[] bytes(
+            State state, Procedure procedure, Checklist checklist, Format format, Words words, Paper paper) {
         return switch (format) {
-            case HTML ->
-                utf8(HtmlReport.write(
-                        checklist, Map.of("missing", words.of("report.missing"), "note", words.of("report.note"))));
+            case HTML -> utf8(HtmlReport.write(checklist, words));
             case MARKDOWN -> utf8(MarkdownReport.write(checklist, words.of("report.missing")));
             case CSV -> utf8(CsvReport.write(checklist, words.of("report.missing")));
+            case LABEL -> PdfLabel.write(Label.of(state, procedure, words), words, paper);
             case PDF -> PdfReport.write(checklist, words, paper);
         };
     }
@@ -57,7 +71,9 @@ public final class ReportWriter {
     }
 
     private static String fileName(State state, Format format) {
-        return FileName.of(state.job().name(), "job") + " checklist." + format.ending();
+        return FileName.of(state.job().name(), "job")
+                + (format == Format.LABEL ? " label." : " checklist.")
+                + format.ending();
     }
 
     private static Path put(Path folder, String name, byte[] bytes) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -253,5 +254,22 @@ class JobCommandsTest {
         assertEquals("", ran.out());
         assertEquals(1, ran.err().lines().count(), ran.err());
         assertTrue(ran.err().contains(says), ran.err());
+    }
+
+    @Test
+    void theBlankWorksheetAndTheStickerAreWritten(@TempDir Path out) throws Exception {
+        Ran sheet = Ran.of("worksheet", "--out", out.toString(), "--paper", "letter", "--json");
+        assertEquals(0, sheet.exit(), sheet.err());
+        String shown = "demo-data/finished-job.railtrim";
+        Ran label = Ran.of("report", shown, "--out", out.toString(), "--format", "label", "--json");
+        assertEquals(0, label.exit(), label.err());
+        for (Ran ran : List.of(sheet, label)) {
+            String file = ran.json().getAsJsonArray("files").get(0).getAsString();
+            assertTrue(
+                    Files.readString(Path.of(file), StandardCharsets.ISO_8859_1).startsWith("%PDF-"), file);
+        }
+        Ran paper = Ran.of("worksheet", "--out", out.toString(), "--paper", "a7");
+        assertEquals(2, paper.exit());
+        assertTrue(paper.err().contains("a4, letter"), paper.err());
     }
 }

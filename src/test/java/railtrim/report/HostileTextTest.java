@@ -88,7 +88,7 @@ class HostileTextTest {
             "two\nlines\r\nand\ttab\u2028sep",
             "Ω µ „Orgel“ 漢字 🎹");
 
-    private static final Set<Format> TEXTS = EnumSet.complementOf(EnumSet.of(Format.PDF));
+    private static final Set<Format> TEXTS = EnumSet.complementOf(EnumSet.of(Format.PDF, Format.LABEL));
     private static final Procedure PROCEDURE = Procedure.builtIn();
 
     @TempDir
@@ -125,6 +125,8 @@ class HostileTextTest {
                                 "main",
                                 "div",
                                 "section",
+                                "nav",
+                                "a",
                                 "span",
                                 "h1",
                                 "h2",
@@ -151,6 +153,8 @@ class HostileTextTest {
         assertTrue(
                 Set.of(
                                 "lang",
+                                "id",
+                                "href",
                                 "charset",
                                 "http-equiv",
                                 "content",

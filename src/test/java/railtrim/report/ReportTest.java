@@ -139,7 +139,7 @@ class ReportTest {
             unfinished.sections().stream()
                     .filter(section -> section.level() == 2)
                     .forEach(section -> assertEquals("NOT COMPLETE", section.mark(), section.title()));
-            String page = HtmlReport.write(unfinished, java.util.Map.of("missing", "", "note", ""));
+            String page = HtmlReport.write(unfinished, WORDS);
             assertTrue(page.contains("<div class=\"watermark\" aria-hidden=\"true\">NOT COMPLETE</div>"));
             assertTrue(MarkdownReport.write(unfinished, "")
                     .startsWith(
@@ -211,7 +211,7 @@ class ReportTest {
 
     private List<Path> write(State state) {
         return ReportWriter.write(
-                state, PROCEDURE, WORDS, folder, EnumSet.complementOf(EnumSet.of(Format.PDF)), Paper.A4);
+                state, PROCEDURE, WORDS, folder, EnumSet.complementOf(EnumSet.of(Format.PDF, Format.LABEL)), Paper.A4);
     }
 
     private String html(State state) throws IOException {

@@ -36,6 +36,10 @@ final class Flow {
             Table.write(pages, grid.head(), grid.rows());
         } else if (block instanceof Block.Picture picture) {
             picture(picture);
+        } else if (block instanceof Block.Form form) {
+            FormSheet.write(pages, form.entries());
+        } else if (block instanceof Block.Blank blank) {
+            FormSheet.blank(pages, blank.head(), blank.rows());
         } else if (block instanceof Block.PageEnd) {
             pages.need(pages.room());
         }

@@ -52,7 +52,7 @@ public final class PdfReport {
                 for (Section section : checklist.sections()) {
                     section(pages, flow, section);
                 }
-                if (!missingTold) {
+                if (!missingTold && !checklist.blank()) {
                     missing(pages, flow);
                 }
                 pages.structure().into(document);
