@@ -47,6 +47,9 @@ public final class Figures {
 
     private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
     private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
+    /** Volts; our own line between the two kinds of pass transistor, from the dropouts in the makers' data sheets. */
+    private static final double LEAST_LASTING_DROPOUT = 1;
+
     private static final LineCheck NO_LINE = new LineCheck(List.of(), Optional.empty());
     private static final double CONFIDENCE = 0.95;
     private static final double COVERAGE = 0.99;
@@ -505,9 +508,13 @@ public final class Figures {
                 : Math.min(addedOrPlanned(), ohms("trimmer.min").orElse(Double.POSITIVE_INFINITY));
     }
 
+    /**
+     * A Darlington pass transistor keeps about its whole dropout of a volt and more at any load; a low-dropout part drops next to nothing when its
+     * load is light, and then the input comes through whole.
+     */
     private Supply supply() {
         double dropout = family().map(RegulatorFamily::dropout)
-                .filter(value -> !Double.isNaN(value))
+                .filter(value -> value >= LEAST_LASTING_DROPOUT)
                 .orElse(0.0);
         return input().isPresent() ? new Supply(input().getAsDouble(), dropout) : null;
     }

@@ -160,6 +160,19 @@ class DoubtFindingsTest {
     }
 
     @Test
+    void aLowDropoutPartDrivenFullyOnIsReckonedToLetTheWholeInputThrough() {
+        Figures figures =
+                HalfDone.on("storage-controller", "solder").course.state().figures();
+        assertTrue(figures.family().orElseThrow().dropout() < 1);
+        Slip open = figures.slips().stream()
+                .filter(slip -> slip.id().equals("lower-open"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(figures.input().orElseThrow(), open.volts().orElseThrow(), 1e-9);
+        assertTrue(open.harmful());
+    }
+
+    @Test
     void beforeSolderingTheWrongPinsAreReckonedWithTheTrimmerTurnedDown() {
         String[] later = PLAYED.stream()
                 .flatMap(entry -> Figures.fieldOf(entry.fact()).stream())
