@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.IntFunction;
@@ -27,7 +28,6 @@ final class Choice {
     private final Bench bench;
     private final List<Piece> pieces;
     private final double[] ohms;
-    private final List<Net> nets;
     private final NavigableSet<Candidate> best;
 
     /** Ohms of the nearest that can be safe at all, and where the walks begin: there, or at the target. */
@@ -43,7 +43,6 @@ final class Choice {
         this.bench = bench;
         this.pieces = pieces;
         this.ohms = pieces.stream().mapToDouble(Piece::ohms).toArray();
-        this.nets = pieces.stream().map(Net::of).toList();
         this.best = new TreeSet<>(bench.order());
         // A network of parts of at least this tolerance has at least this tolerance itself.
         double closest = pieces.stream().mapToDouble(Piece::tolerance).min().orElse(0);
@@ -59,7 +58,7 @@ final class Choice {
     }
 
     private List<Candidate> best() {
-        nets.forEach(this::offer);
+        walk(0, SERIES, ohms.length - 1, any -> true, this::net);
         List<Candidate> keep = nearestSingles();
         if (bench.most() >= 2) {
             pairs();
@@ -70,13 +69,17 @@ final class Choice {
         return withAll(keep);
     }
 
+    private Net net(int place) {
+        return Net.of(pieces.get(place));
+    }
+
     /** Partners up to the piece itself, so that each pair is met once; twice the same piece only where there are two of it. */
     private void pairs() {
         for (int larger = 0; larger < ohms.length; larger++) {
             int last = pieces.get(larger).count() >= 2 ? larger : larger - 1;
-            Net net = nets.get(larger);
-            walk(ohms[larger], SERIES, last, any -> true, k -> net.inSeries(nets.get(k), Arrangement.SERIES));
-            walk(ohms[larger], PARALLEL, last, any -> true, k -> net.inParallel(nets.get(k), Arrangement.PARALLEL));
+            int i = larger;
+            walk(ohms[i], SERIES, last, any -> true, k -> net(i).inSeries(net(k), Arrangement.SERIES));
+            walk(ohms[i], PARALLEL, last, any -> true, k -> net(i).inParallel(net(k), Arrangement.PARALLEL));
         }
     }
 
@@ -98,35 +101,27 @@ final class Choice {
                         SERIES,
                         j,
                         left,
-                        k -> nets.get(i)
-                                .inSeries(nets.get(j), Arrangement.SERIES)
-                                .inSeries(nets.get(k), Arrangement.SERIES));
+                        k -> net(i).inSeries(net(j), Arrangement.SERIES).inSeries(net(k), Arrangement.SERIES));
                 walk(
                         side,
                         PARALLEL,
                         j,
                         left,
-                        k -> nets.get(i)
-                                .inParallel(nets.get(j), Arrangement.PARALLEL)
-                                .inParallel(nets.get(k), Arrangement.PARALLEL));
+                        k -> net(i).inParallel(net(j), Arrangement.PARALLEL).inParallel(net(k), Arrangement.PARALLEL));
                 walk(
                         side,
                         SERIES,
                         all,
                         left,
-                        k -> nets.get(k)
-                                .inSeries(
-                                        nets.get(i).inParallel(nets.get(j), Arrangement.PARALLEL),
-                                        Arrangement.SERIES_PARALLEL));
+                        k -> net(k).inSeries(
+                                        net(i).inParallel(net(j), Arrangement.PARALLEL), Arrangement.SERIES_PARALLEL));
                 walk(
                         sum,
                         PARALLEL,
                         all,
                         left,
-                        k -> nets.get(k)
-                                .inParallel(
-                                        nets.get(i).inSeries(nets.get(j), Arrangement.SERIES),
-                                        Arrangement.PARALLEL_SERIES));
+                        k -> net(k).inParallel(
+                                        net(i).inSeries(net(j), Arrangement.SERIES), Arrangement.PARALLEL_SERIES));
             }
         }
     }
@@ -201,23 +196,32 @@ final class Choice {
 
     /** The nearest safe single resistor above the target and the nearest below, as far as there are. */
     private List<Candidate> nearestSingles() {
-        List<Candidate> singles = nets.stream()
-                .map(bench::candidate)
-                .filter(bench::safe)
-                .sorted(bench.order())
-                .toList();
-        List<Candidate> nearest = new ArrayList<>(nearest(singles, bench::above));
-        nearest.addAll(nearest(singles, single -> !bench.above(single)));
+        int from = firstAtLeast(start * (1 - HAIR), ohms.length - 1);
+        List<Candidate> nearest = new ArrayList<>();
+        nearest(from, 1, bench::above).ifPresent(nearest::add);
+        nearest(Math.min(from, ohms.length - 1), -1, single -> !bench.above(single))
+                .ifPresent(nearest::add);
         return nearest;
     }
 
-    private static List<Candidate> nearest(Iterable<Candidate> sorted, Predicate<Candidate> side) {
-        for (Candidate candidate : sorted) {
-            if (side.test(candidate)) {
-                return List.of(candidate);
+    /** Of several of the same value the best; beyond the first value that is safe on this side none is nearer. */
+    private Optional<Candidate> nearest(int from, int step, Predicate<Candidate> side) {
+        Optional<Candidate> found = Optional.empty();
+        for (int k = from; k >= 0 && k < ohms.length; k += step) {
+            if (ohms[k] < leastSafe * (1 - HAIR)) {
+                break;
+            }
+            if (found.isPresent() && Math.abs(ohms[k] - found.get().added()) > HAIR * ohms[k]) {
+                break;
+            }
+            Candidate candidate = bench.candidate(net(k));
+            if (bench.safe(candidate)
+                    && side.test(candidate)
+                    && (found.isEmpty() || bench.order().compare(candidate, found.get()) < 0)) {
+                found = Optional.of(candidate);
             }
         }
-        return List.of();
+        return found;
     }
 
     private List<Candidate> withAll(List<Candidate> keep) {

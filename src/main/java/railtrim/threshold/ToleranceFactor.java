@@ -13,8 +13,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 final class ToleranceFactor {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-    /** Of w; Simpson's rule, even. Fine enough for the steepest case, two values. */
-    private static final int INTERVALS = 2_000;
+    /** Of w; Simpson's rule, even. Two values are the steepest case, and three the next. */
+    private static int intervals(int values) {
+        return values == 2 ? 2_000 : values == 3 ? 1_000 : 400;
+    }
 
     private final int values;
     /** The normal quantile of the coverage. */
@@ -22,9 +24,9 @@ final class ToleranceFactor {
 
     private final double confidence;
     /** Points of w, and what each weighs in the average over w. */
-    private final double[] points = new double[INTERVALS + 1];
+    private final double[] points;
 
-    private final double[] weights = new double[INTERVALS + 1];
+    private final double[] weights;
 
     private ToleranceFactor(int values, double confidence, double coverage) {
         this.values = values;
@@ -32,9 +34,12 @@ final class ToleranceFactor {
         this.quantile = NORMAL.inverseCumulativeProbability(coverage);
         double spread = 1 / Math.sqrt(2.0 * (values - 1));
         double from = Math.max(0, 1 - 9 * spread);
-        double step = (1 + 9 * spread - from) / INTERVALS;
-        for (int i = 0; i <= INTERVALS; i++) {
-            int simpson = i == 0 || i == INTERVALS ? 1 : i % 2 == 1 ? 4 : 2;
+        int intervals = intervals(values);
+        this.points = new double[intervals + 1];
+        this.weights = new double[intervals + 1];
+        double step = (1 + 9 * spread - from) / intervals;
+        for (int i = 0; i <= intervals; i++) {
+            int simpson = i == 0 || i == intervals ? 1 : i % 2 == 1 ? 4 : 2;
             points[i] = from + i * step;
             weights[i] = simpson * density(points[i], values - 1) * step / 3;
         }
@@ -90,7 +95,7 @@ final class ToleranceFactor {
     private double excess(double k) {
         double root = Math.sqrt(values);
         double reached = 0;
-        for (int i = 0; i <= INTERVALS; i++) {
+        for (int i = 0; i < points.length; i++) {
             reached += weights[i] * NORMAL.cumulativeProbability(root * (k * points[i] - quantile));
         }
         return reached - confidence;
