@@ -110,7 +110,7 @@ public final class CommandLineStart {
                 new Margin(words),
                 new HeatFigures(words),
                 new MeterAccuracy(words),
-                new Rehearse(words),
+                new Rehearse(words, terminal),
                 new Check(words),
                 new Report(words),
                 new WorksheetCommand(words),

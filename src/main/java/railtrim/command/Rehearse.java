@@ -3,28 +3,32 @@ package railtrim.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.job.BuiltIn;
 import railtrim.job.Journal;
+import railtrim.job.Log;
 import railtrim.job.Mark;
 import railtrim.job.OwnFolder;
+import railtrim.job.Time;
 import railtrim.practice.Board;
+import railtrim.practice.Logs;
 import railtrim.practice.Outcome;
 import railtrim.practice.RandomBoards;
 import railtrim.practice.Rehearsal;
+import railtrim.practice.Rehearsals;
 import railtrim.practice.Specimens;
 import railtrim.practice.Tally;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
-import railtrim.quantity.Display;
+import railtrim.quantity.Message;
 import railtrim.quantity.Meter;
 import railtrim.report.Format;
 import railtrim.report.Paper;
@@ -36,6 +40,7 @@ final class Rehearse implements Asked {
     private static final String BOARD = "BOARD.json";
 
     private final Words words;
+    private final Terminal terminal;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = BOARD, description = "${bundle:command.option.board}")
     private String board;
@@ -49,14 +54,22 @@ final class Rehearse implements Asked {
     @Option(names = "--out", paramLabel = "FOLDER", description = "${bundle:command.option.rehearse-out}")
     private String out;
 
-    Rehearse(Words words) {
+    @Option(names = "--slips", paramLabel = "0%", description = "${bundle:command.option.slips}")
+    private String slips;
+
+    @Option(names = "--meter", paramLabel = "basic", description = "${bundle:command.option.rehearse-meter}")
+    private String meter;
+
+    Rehearse(Words words, Terminal terminal) {
         this.words = words;
+        this.terminal = terminal;
     }
 
     @Override
     public Answer answer() {
         int count = boards == null ? 1 : (int) Typed.whole("--boards", boards, 1, 100_000);
         long first = seed == null ? 1 : Typed.whole("--seed", seed, 0, Long.MAX_VALUE / 10);
+        double slipping = slips == null ? 0 : Typed.fraction("--slips", slips, 0, 100);
         if (board == null && boards == null) {
             throw BadInput.of("command.wrong.no-board");
         }
@@ -64,33 +77,50 @@ final class Rehearse implements Asked {
             throw BadInput.of("command.wrong.out-of-many");
         }
         Procedure procedure = Procedure.builtIn();
+        List<Rehearsal> rehearsals = meters().stream()
+                .map(each -> new Rehearsal(procedure, each, slipping))
+                .toList();
         if (out != null) {
-            return kept(procedure, board(), first);
+            return kept(rehearsals.get(0), procedure, board(), first);
         }
-        List<Board> all = board == null ? drawn(count, first) : Specimens.of(board(), count, first);
-        Tally tally = rehearsal(procedure).playAll(all, first);
-        return boards == null ? one(tally, List.of()) : many(tally);
+        if (boards == null) {
+            return one(rehearsals.get(0).play(board(), first), List.of());
+        }
+        Progress progress = new Progress(terminal, count);
+        Tally tally = new Rehearsals(rehearsals).play(drawn(count, first), first, progress::done);
+        progress.over();
+        return new OutcomeSheet(words).of(tally);
     }
 
-    private static Rehearsal rehearsal(Procedure procedure) {
-        return new Rehearsal(procedure, Meter.basic());
+    /** The meter asked for. Without one: the basic one for a board of one's own, the basic and the middle one in turn for boards drawn by chance. */
+    private List<Meter> meters() {
+        if (meter == null) {
+            return board == null ? List.of(Meter.basic(), Meter.middle()) : List.of(Meter.basic());
+        }
+        return List.of(
+                switch (meter) {
+                    case "basic" -> Meter.basic();
+                    case "middle" -> Meter.middle();
+                    case "fine" -> Meter.fine();
+                    default ->
+                        throw new BadOption("--meter", Message.of("command.wrong.rehearse-meter", Typed.shown(meter)));
+                });
     }
 
-    private static List<Board> drawn(int count, long luck) {
+    private Iterator<Board> drawn(int count, long luck) {
+        if (board != null) {
+            return Specimens.some(board(), count, luck);
+        }
         RegulatorFamilies families = RegulatorFamilies.of(BuiltIn.text("regulators.json"));
-        return new RandomBoards(families.all(), Rehearsal.chance(luck)).draw(count);
+        return new RandomBoards(families.all(), Rehearsal.chance(luck)).some(count);
     }
 
     /** One rehearsal whose job is kept on disk, with its checklist beside it, as if it had been a real board. */
-    private Answer kept(Procedure procedure, Board given, long luck) {
+    private Answer kept(Rehearsal rehearsal, Procedure procedure, Board given, long luck) {
         Path folder = TextFile.folder("--out", out);
         Path job = folder.resolve(title() + Journal.ENDING);
-        AtomicReference<Journal> journal = new AtomicReference<>();
-        try {
-            Outcome outcome = rehearsal(procedure).play(given, luck, time -> {
-                journal.set(Journal.create(job, given.label().name(), time, Mark.keptIn(OwnFolder.path())));
-                return journal.get();
-            });
+        try (OnDisk journal = new OnDisk(job, given.label().name())) {
+            Outcome outcome = rehearsal.play(given, luck, journal);
             List<String> files = new ArrayList<>(List.of(job.toString()));
             ReportWriter.write(
                             procedure.state(outcome.job()),
@@ -100,11 +130,41 @@ final class Rehearse implements Asked {
                             EnumSet.allOf(Format.class),
                             Paper.A4)
                     .forEach(file -> files.add(file.toString()));
-            return one(new Tally(List.of(outcome)), files);
-        } finally {
-            if (journal.get() != null) {
-                journal.get().close();
-            }
+            return one(outcome, files);
+        }
+    }
+
+    /** A rehearsal's job in a file of its own. */
+    private static final class OnDisk implements Logs, AutoCloseable {
+        private final Path file;
+        private final String name;
+        private Optional<Journal> journal = Optional.empty();
+
+        OnDisk(Path file, String name) {
+            this.file = file;
+            this.name = name;
+        }
+
+        @Override
+        public Log begin(Time time) {
+            return keep(Journal.create(file, name, time, Mark.keptIn(OwnFolder.path())));
+        }
+
+        /** The journal itself notes how long it was closed. */
+        @Override
+        public Log again(Log log, Time time, long gapSeconds) {
+            close();
+            return keep(Journal.open(file, time, Mark.keptIn(OwnFolder.path())));
+        }
+
+        private Journal keep(Journal opened) {
+            journal = Optional.of(opened);
+            return opened;
+        }
+
+        @Override
+        public void close() {
+            journal.ifPresent(Journal::close);
         }
     }
 
@@ -122,63 +182,14 @@ final class Rehearse implements Asked {
         }
     }
 
-    private Answer one(Tally tally, List<String> files) {
-        Outcome outcome = tally.outcomes().get(0);
-        Map<String, Object> json = tally.values();
+    private Answer one(Outcome outcome, List<String> files) {
+        Map<String, Object> json = Tally.of(outcome).values();
         if (!files.isEmpty()) {
             json.put("files", files);
         }
         json.put("outcomes", List.of(outcome.values()));
-        Sheet sheet = new Sheet()
-                .pair(words.of("command.rehearse.board"), outcome.board())
-                .pair(
-                        words.of("command.rehearse.ending"),
-                        words.of("command.rehearse." + Named.word(outcome.ending())));
-        volts(sheet, "command.rehearse.stock", OptionalDouble.of(outcome.stock()));
-        volts(sheet, "command.rehearse.fail", OptionalDouble.of(outcome.fail()));
-        volts(sheet, "command.rehearse.fitted", outcome.fitted());
-        volts(sheet, "command.rehearse.lowest", outcome.lowest());
-        if (outcome.highestSeen() > 0) {
-            volts(sheet, "command.rehearse.highest-seen", OptionalDouble.of(outcome.highestSeen()));
-        }
-        sheet.pair(
-                words.of("command.check.facts"),
-                Integer.toString(outcome.job().entries().size()));
-        if (!outcome.reason().isEmpty()) {
-            sheet.say(outcome.reason());
-        }
-        warn(sheet, tally);
+        Sheet sheet = new OutcomeSheet(words).of(outcome);
         files.forEach(sheet::say);
-        return Answer.of(outcome.finished() && unharmed(tally), json, sheet);
-    }
-
-    private Answer many(Tally tally) {
-        int stuck = tally.boards() - tally.finished() - tally.stopped();
-        Map<String, Object> json = tally.values();
-        json.put("stuck", stuck);
-        Sheet sheet = new Sheet();
-        for (Map.Entry<String, Object> figure : json.entrySet()) {
-            sheet.pair(words.of("command.rehearse.many." + figure.getKey()), String.valueOf(figure.getValue()));
-        }
-        json.put("outcomes", tally.outcomes().stream().map(Outcome::values).toList());
-        warn(sheet, tally);
-        return Answer.of(stuck == 0 && unharmed(tally), json, sheet);
-    }
-
-    private void volts(Sheet sheet, String key, OptionalDouble magnitude) {
-        magnitude.ifPresent(volts -> sheet.pair(words.of(key), Display.volts(volts)));
-    }
-
-    private void warn(Sheet sheet, Tally tally) {
-        if (tally.aboveStock() > 0) {
-            sheet.say(words.of("command.rehearse.above-stock"));
-        }
-        if (tally.belowFail() > 0) {
-            sheet.say(words.of("command.rehearse.below-fail"));
-        }
-    }
-
-    private static boolean unharmed(Tally tally) {
-        return tally.aboveStock() == 0 && tally.belowFail() == 0;
+        return Answer.of(outcome.finished() && !outcome.harmed(), json, sheet);
     }
 }

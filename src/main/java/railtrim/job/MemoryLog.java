@@ -6,12 +6,26 @@ import java.time.Instant;
 public final class MemoryLog implements Log {
     private final Time time;
     private final long began;
+    private final int session;
     private Job job;
 
     public MemoryLog(String name, Time time) {
+        this(Job.empty(name), 1, time);
+    }
+
+    private MemoryLog(Job job, int session, Time time) {
         this.time = time;
         this.began = time.ticks();
-        this.job = Job.empty(name);
+        this.session = session;
+        this.job = job;
+    }
+
+    /** A job taken up again in a session of its own, after so many seconds; says so with a {@link Fact.Resumed}, as a journal on disk does. */
+    public static MemoryLog takenUp(Job job, Time time, long gapSeconds) {
+        int last = job.entries().stream().mapToInt(Entry::session).max().orElse(0);
+        MemoryLog log = new MemoryLog(job, last + 1, time);
+        log.append(new Fact.Resumed("resume", gapSeconds));
+        return log;
     }
 
     @Override
@@ -38,7 +52,7 @@ public final class MemoryLog implements Log {
 
     @Override
     public int session() {
-        return 1;
+        return session;
     }
 
     @Override

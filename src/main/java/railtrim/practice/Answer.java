@@ -16,6 +16,9 @@ public sealed interface Answer {
 
     record Reopened(String step, String reason) implements Answer {}
 
+    /** Walks away in the middle of it, and is back the next day. */
+    record WentHome() implements Answer {}
+
     /** Nothing is left to do: the job is complete, or the procedure says stop. */
     record Done() implements Answer {}
 

@@ -54,6 +54,10 @@ public final class Bench implements Time {
     private double railAtSwitchOff;
     private double switchedOffAt;
     private Optional<Node.Pair> clipped = Optional.empty();
+    private Optional<Part> dryJoint = Optional.empty();
+    private double holdsFor;
+    private boolean opened;
+    private int harm;
 
     public Bench(Board board, Meter meter, RandomGenerator chance) {
         this.board = board;
@@ -92,7 +96,20 @@ public final class Bench implements Time {
             seconds += step;
             left -= step;
             fate.warm(step, on ? output() : 0, loaded);
+            strain(step);
             look();
+        }
+    }
+
+    /** A dry joint holds for a while and then opens, as the board warms. */
+    private void strain(double step) {
+        if (on && dryJoint.isPresent()) {
+            holdsFor -= step;
+            if (holdsFor <= 0) {
+                wiring.lift(dryJoint.get(), true);
+                dryJoint = Optional.empty();
+                opened = true;
+            }
         }
     }
 
@@ -157,7 +174,7 @@ public final class Bench implements Time {
     /** Ohms between two probes; nonsense while the board is on or still charged, as on a real bench. */
     public Shown ohms(Node red, Node black) {
         if (on || output() > DEAD) {
-            mishaps.add(Mishap.OHMS_LIVE);
+            happened(Mishap.OHMS_LIVE);
             return meter.ohms(10_000 * chance.nextDouble());
         }
         return meter.ohms(Network.between(branches(), red, black));
@@ -231,8 +248,25 @@ public final class Bench implements Time {
     /** Solders a part across two places. */
     public void solder(Part part, Node.Pair pair) {
         touchWithIron();
+        dryJoint = dryJoint.filter(dry -> dry != part);
         wiring.solder(part, pair);
         look();
+    }
+
+    /** The last joint of this part was a bad one: it holds for so many seconds with the board on, and then opens. */
+    public void leaveDry(Part part, double seconds) {
+        dryJoint = Optional.of(part);
+        opened = false;
+        holdsFor = seconds;
+    }
+
+    /** Whether a dry joint has opened by now. */
+    boolean opened() {
+        return opened;
+    }
+
+    boolean isSoldered(Part part) {
+        return wiring.jointOf(part).isPresent();
     }
 
     /** Takes one lead of a part off the board. */
@@ -269,7 +303,7 @@ public final class Bench implements Time {
 
     private void touchWithIron() {
         if (on || output() > DEAD) {
-            mishaps.add(Mishap.SOLDERED_LIVE);
+            happened(Mishap.SOLDERED_LIVE);
         }
     }
 
@@ -277,6 +311,16 @@ public final class Bench implements Time {
 
     public Set<Mishap> mishaps() {
         return mishaps.isEmpty() ? Set.of() : EnumSet.copyOf(mishaps);
+    }
+
+    private void happened(Mishap mishap) {
+        mishaps.add(mishap);
+        harm++;
+    }
+
+    /** Grows with every mishap and for as long as one lasts: the same number twice means that nothing happened in between. */
+    int harm() {
+        return harm;
     }
 
     /** Highest voltage the chip ever had, volts. */
@@ -373,10 +417,10 @@ public final class Bench implements Time {
         double volts = output();
         fate.feel(volts, loaded);
         if (volts > board.stock() + 0.0005) {
-            mishaps.add(Mishap.ABOVE_STOCK);
+            happened(Mishap.ABOVE_STOCK);
         }
         if (volts > board.failing().damage()) {
-            mishaps.add(Mishap.DAMAGED);
+            happened(Mishap.DAMAGED);
         }
     }
 

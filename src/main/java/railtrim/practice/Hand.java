@@ -1,10 +1,8 @@
 package railtrim.practice;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
@@ -14,25 +12,33 @@ import railtrim.procedure.Step;
  * A hand that does what the procedure asks on a bench, and says what a careful person would say. It knows the board only through the
  * meter and its label. Where an answer was not taken it measures again, and then stands by its reading.
  */
-public final class Hand {
+public final class Hand implements Worker {
     /** So often one question is answered before the hand gives up. */
     private static final int PATIENCE = 3;
 
+    /** What is read once more where a step of the way down does not add up: these are not struck out and done over. */
+    private static final Map<String, String> ON_THE_WAY_DOWN = Map.of(
+            "down.back", "down.max", "down.on", "down.start", "down.set", "down.volts", "down.off", "down.off.rail");
+
     private final Workpiece piece;
     private final Map<String, Skill> skills = new HashMap<>();
-    private final Set<String> reopened = new HashSet<>();
+    private final Map<String, Integer> reopened = new HashMap<>();
     private String lastQuestion = "";
     private int asked;
 
     public Hand(Bench bench) {
-        piece = new Workpiece(bench);
+        this(new Workpiece(bench));
+    }
+
+    Hand(Workpiece piece) {
+        this.piece = piece;
         DeskSkills.teach(skills, piece);
         MeterSkills.teach(skills, piece);
         TrimmerSkills.teach(skills, piece);
         ResistorSkills.teach(skills, piece);
     }
 
-    /** Does the next thing on the bench and tells what to type, pick or press. */
+    @Override
     public Answer next(State state, Course course) {
         Optional<State.Card> card = state.card();
         if (card.isPresent()) {
@@ -45,8 +51,8 @@ public final class Hand {
         if (!current.open().isEmpty()) {
             return new Answer.Acknowledged(current.open().get(0));
         }
-        if (current.missing().isEmpty()) {
-            return mend(current);
+        if (current.missing().isEmpty() || current.findings().stream().anyMatch(Step.Finding::blocks)) {
+            return mend(current, state, course);
         }
         return answer(current.missing().get(0), state, course);
     }
@@ -99,11 +105,16 @@ public final class Hand {
     }
 
     /** Everything is answered and still it does not add up: do that step once more, as the procedure says. */
-    private Answer mend(State.StepState current) {
+    private Answer mend(State.StepState current, State state, Course course) {
         for (Step.Finding finding : current.findings()) {
             if (finding.blocks()) {
+                Optional<String> once =
+                        Optional.ofNullable(ON_THE_WAY_DOWN.get(current.step().id()));
+                if (once.isPresent()) {
+                    return answer(once.get(), state, course);
+                }
                 String backTo = finding.backTo().isEmpty() ? current.step().id() : finding.backTo();
-                if (reopened.add(current.step().id() + ">" + backTo)) {
+                if (reopened.merge(current.step().id() + ">" + backTo, 1, Integer::sum) <= PATIENCE) {
                     return new Answer.Reopened(backTo, "It did not add up; measuring again.");
                 }
                 return new Answer.Stuck(current.step().id() + ": still blocked by "

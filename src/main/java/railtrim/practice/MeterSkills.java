@@ -68,7 +68,7 @@ final class MeterSkills {
         }
 
         // Proof by resistance, before any power.
-        for (String field : new String[] {"proof.total", "fit.total", "setting.total"}) {
+        for (String field : new String[] {"fit.total", "setting.total"}) {
             skills.put(field, asked -> asked.typed(piece.ohms(piece.leg())));
         }
         for (String step : new String[] {"proof", "fit"}) {

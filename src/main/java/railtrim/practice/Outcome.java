@@ -1,6 +1,7 @@
 package railtrim.practice;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -17,6 +18,10 @@ import railtrim.job.Job;
  * @param highestSeen the most the chip ever had
  * @param aboveStock the chip had more than its stock voltage at some time, or would at a corner of the tolerance
  * @param belowFail the fixed resistor can hold the chip where it may fail
+ * @param expert what a perfectly informed expert would have set, under load
+ * @param share of the power that expert could have saved which this job saves; empty where it did not finish or nothing could be saved
+ * @param effort what the job took
+ * @param slips in the order they were made
  * @param resistor as picked, e.g. "series:470+220", empty where none was
  */
 public record Outcome(
@@ -34,9 +39,11 @@ public record Outcome(
         double highestSeen,
         boolean aboveStock,
         boolean belowFail,
+        OptionalDouble expert,
+        OptionalDouble share,
+        Effort effort,
         Set<Bench.Mishap> mishaps,
-        int slips,
-        int slipsCaught,
+        List<SlipMade> slips,
         String resistor,
         Job job) {
 
@@ -46,6 +53,21 @@ public record Outcome(
         STOPPED,
         /** The hand could not answer; nothing a person should meet. */
         STUCK
+    }
+
+    /**
+     * @param readings taken off the meter and typed
+     * @param runs ways down that were begun
+     * @param minutes on the bench's clock, waiting included
+     */
+    public record Effort(int readings, int runs, int minutes) {}
+
+    public int slipsCaught() {
+        return (int) slips.stream().filter(SlipMade::caught).count();
+    }
+
+    public boolean harmed() {
+        return aboveStock || belowFail;
     }
 
     public boolean finished() {
@@ -76,12 +98,32 @@ public record Outcome(
         values.put("highestSeen", highestSeen);
         values.put("aboveStock", aboveStock);
         values.put("belowFail", belowFail);
-        values.put("slips", slips);
-        values.put("slipsCaught", slipsCaught);
+        expert.ifPresent(volts -> values.put("expert", volts));
+        share.ifPresent(part -> values.put("share", part));
+        values.put("readings", effort.readings());
+        values.put("runs", effort.runs());
+        values.put("minutes", effort.minutes());
+        values.put("slips", slips.size());
+        values.put("slipsCaught", slipsCaught());
+        if (!slips.isEmpty()) {
+            values.put("slipList", slips.stream().map(Outcome::slip).toList());
+        }
         if (!resistor.isEmpty()) {
             values.put("resistor", resistor);
         }
         values.put("facts", job.entries().size());
+        return values;
+    }
+
+    private static Map<String, Object> slip(SlipMade made) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("slip", made.slip().id());
+        values.put("step", made.step());
+        values.put("field", made.field());
+        values.put("noticed", made.noticed().id());
+        if (!made.key().isEmpty()) {
+            values.put("by", made.key());
+        }
         return values;
     }
 }

@@ -1,11 +1,13 @@
 package railtrim.practice;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
@@ -25,13 +27,18 @@ public final class RandomBoards {
         this.chance = chance;
     }
 
-    /** So many boards, with the places taken in turn so that each is as frequent as the others. */
+    /** So many boards, with the places taken in turn so that each is as frequent as the others; each is drawn when it is asked for. */
+    public Iterator<Board> some(int boards) {
+        Place[] places = Place.values();
+        return IntStream.range(0, boards)
+                .mapToObj(i -> draw("Practice board " + (i + 1), places[i % places.length]))
+                .iterator();
+    }
+
+    /** The same, all at once. */
     public List<Board> draw(int boards) {
         List<Board> drawn = new ArrayList<>();
-        Place[] places = Place.values();
-        for (int i = 0; i < boards; i++) {
-            drawn.add(draw("Practice board " + (i + 1), places[i % places.length]));
-        }
+        some(boards).forEachRemaining(drawn::add);
         return drawn;
     }
 

@@ -1,8 +1,10 @@
 package railtrim.practice;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 
 /** More boards off the same line: the same parts list and story, but every specimen with its own truth. */
 public final class Specimens {
@@ -10,12 +12,17 @@ public final class Specimens {
 
     /** The board as it is, and then others that differ from it by chance, so many in all. The same seed gives the same specimens. */
     public static List<Board> of(Board board, int boards, long seed) {
-        RandomGenerator chance = Rehearsal.chance(seed);
         List<Board> specimens = new ArrayList<>();
-        for (int i = 0; i < boards; i++) {
-            specimens.add(i == 0 ? board : another(board, chance));
-        }
+        some(board, boards, seed).forEachRemaining(specimens::add);
         return specimens;
+    }
+
+    /** The same, each drawn when it is asked for. */
+    public static Iterator<Board> some(Board board, int boards, long seed) {
+        RandomGenerator chance = Rehearsal.chance(seed);
+        return IntStream.range(0, boards)
+                .mapToObj(i -> i == 0 ? board : another(board, chance))
+                .iterator();
     }
 
     /** References within 1 %, resistors of 1 %, a load path and a bias that vary more, and a fail voltage of its own. */

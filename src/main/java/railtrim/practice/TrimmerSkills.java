@@ -31,9 +31,11 @@ final class TrimmerSkills {
         });
 
         skills.put("solder.pair", asked -> {
+            piece.trimmerToMaximum();
             piece.trimmer.ifPresent(part -> piece.bench.solder(part, piece.leg()));
             return asked.picked(piece.leg().id());
         });
+        skills.put("proof.total", asked -> inPlace(asked, piece, 1));
         skills.put("smooth.low", asked -> inPlace(asked, piece, 0));
         skills.put("smooth.feel", asked -> asked.picked("falls-smoothly"));
         skills.put("smooth.total", asked -> inPlace(asked, piece, 1));
@@ -157,6 +159,7 @@ final class TrimmerSkills {
     private static void comeNear(Workpiece piece, Part.Trimmer part, double wanted) {
         Screw coarse = new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel));
         piece.bench.turnFine(part, 1);
+        hurry(piece, coarse, wanted);
         while (magnitude(piece) < wanted && coarse.trimmer().travel() < 1) {
             coarse.by(1);
         }
@@ -166,10 +169,14 @@ final class TrimmerSkills {
             coarse.by(-1);
             notch = Math.max(notch, before - magnitude(piece));
         }
+        if (magnitude(piece) < wanted) {
+            coarse.by(1);
+        }
     }
 
     /** To the notch that shows nearest, or nearest above. */
     private static void settle(Workpiece piece, Screw screw, double wanted, boolean neverBelow) {
+        hurry(piece, screw, wanted);
         while (magnitude(piece) < wanted && screw.trimmer().travel() < 1) {
             screw.by(1);
         }
@@ -181,6 +188,30 @@ final class TrimmerSkills {
         double below = wanted - magnitude(piece);
         if (below > 0 && (neverBelow || above - wanted < below)) {
             screw.by(1);
+        }
+    }
+
+    /** Turns faster while the reading is far away, by at most a quarter of what is left as far as the last turn tells, and stops a few notches off. */
+    private static void hurry(Workpiece piece, Screw screw, double wanted) {
+        double now = magnitude(piece);
+        double perNotch = Double.POSITIVE_INFINITY;
+        int last = 0;
+        while (true) {
+            int down = now > wanted ? 1 : -1;
+            double room = down > 0
+                    ? screw.trimmer().travel() / 8
+                    : 1 - screw.trimmer().travel();
+            double most = Math.min(room / screw.trimmer().finest(), Math.abs(now - wanted) / (4 * perNotch));
+            int notches = last == 0 ? 1 : (int) Math.min(2.0 * last, most);
+            if (notches < 1 || now == wanted) {
+                return;
+            }
+            screw.by(-down * notches);
+            double before = now;
+            now = magnitude(piece);
+            double count = piece.bench.meter().meter().voltsAt(now).resolution();
+            perNotch = Math.max(Math.abs(now - before), count) / notches;
+            last = notches;
         }
     }
 

@@ -2,7 +2,7 @@ package railtrim.practice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.random.RandomGenerator;
 import railtrim.quantity.Accuracy;
 import railtrim.quantity.Meter;
@@ -44,6 +44,22 @@ public final class VirtualMeter {
     /** @param ohms between the probe tips; the leads' own resistance comes on top; infinity for open */
     public Shown ohms(double ohms) {
         return shown(ohms + leadOhms, Unit.OHM, meter.ohms(), ohmErrors);
+    }
+
+    /** The same reading on a range so many steps too large: its last digits are gone. Empty where there is no such range, or no digit is left. */
+    Optional<Shown> onLargerRange(Unit unit, double value, int up) {
+        List<Meter.Range> ranges = unit == Unit.VOLT ? meter.volts() : meter.ohms();
+        int right = 0;
+        while (right < ranges.size() - 1 && Math.abs(value) > ranges.get(right).fullScale() * (1 + 1e-9)) {
+            right++;
+        }
+        if (right + up >= ranges.size()) {
+            return Optional.empty();
+        }
+        Meter.Range range = ranges.get(right + up);
+        double resolution = range.accuracy().resolution();
+        double read = Math.rint(value / resolution) * resolution;
+        return read == 0 ? Optional.empty() : Optional.of(written(read, unit, range));
     }
 
     private static List<Error> errors(List<Meter.Range> ranges, RandomGenerator chance) {
@@ -93,11 +109,20 @@ public final class VirtualMeter {
             scale = 1e-3;
         }
         int decimals = (int) Math.max(0, Math.round(-Math.log10(range.accuracy().resolution() / scale)));
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value / scale);
-        // "-0.000" is how a sum prints nothing; a meter shows 0.000.
-        if (Double.parseDouble(text) == 0) {
-            text = text.replace("-", "");
-        }
+        String text = decimal(value / scale, decimals);
         return new Shown(text + " " + prefix + unit.symbol(), unit, Double.parseDouble(text) * scale);
+    }
+
+    /** The digits of a display: so many decimals, and no sign before nothing. A rehearsal asks for a great many of these. */
+    private static String decimal(double value, int decimals) {
+        long counts = Math.round(Math.abs(value) * Math.pow(10, decimals));
+        StringBuilder digits = new StringBuilder(Long.toString(counts));
+        while (digits.length() <= decimals) {
+            digits.insert(0, '0');
+        }
+        if (decimals > 0) {
+            digits.insert(digits.length() - decimals, '.');
+        }
+        return (value < 0 && counts != 0 ? "-" : "") + digits;
     }
 }

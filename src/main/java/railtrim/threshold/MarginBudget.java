@@ -26,7 +26,7 @@ public record MarginBudget(
     static final double DRIFT_ALLOWANCE = 0.005;
     static final double LOAD_ALLOWANCE = 0.01;
     static final double COLD_ALLOWANCE = 0.01;
-    static final double AGEING_ALLOWANCE = 0.01;
+    public static final double AGEING_ALLOWANCE = 0.01;
     static final double LEAST_GAIN = 0.015;
 
     private static final double STEPS_PER_VOLT = 200;

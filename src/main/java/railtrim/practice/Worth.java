@@ -1,0 +1,72 @@
+package railtrim.practice;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import railtrim.circuit.Circuit;
+import railtrim.parts.Resistors;
+import railtrim.parts.Series;
+import railtrim.quantity.BadInput;
+import railtrim.threshold.MarginBudget;
+
+/**
+ * What a job was worth: the power it saves at the chip, as a share of what a perfectly informed expert saves on the same board. The expert knows
+ * the board's true circuit and its worst fail voltage, keeps the same allowance for ageing, and takes the best part of the same series.
+ */
+final class Worth {
+    private Worth() {}
+
+    /**
+     * @param expert output under load with the part the expert fits, volts; empty where no part would save anything
+     * @param share of the expert's saving, 0 to about 1; empty where there is none
+     */
+    record Figure(OptionalDouble expert, OptionalDouble share) {}
+
+    /** @param fitted true output under load with the job's own resistor, volts */
+    static Figure of(Board board, double fitted, Series series, double tolerance, int most) {
+        OptionalDouble expert = expert(board, series, tolerance, most);
+        double before = board.loadedWithAdded(Double.POSITIVE_INFINITY);
+        if (expert.isEmpty() || expert.getAsDouble() >= before) {
+            return new Figure(expert, OptionalDouble.empty());
+        }
+        double saved = watts(board, before) - watts(board, fitted);
+        double most0 = watts(board, before) - watts(board, expert.getAsDouble());
+        return new Figure(expert, OptionalDouble.of(saved / most0));
+    }
+
+    static OptionalDouble expert(Board board, Series series, double tolerance, int most) {
+        double floor = openFor(board, board.failing().worst() + MarginBudget.AGEING_ALLOWANCE * board.stock());
+        Board.Divider divider = board.divider();
+        double reference = divider.reference().value();
+        if (floor <= reference * 1.001 || floor >= board.stock() * 0.999) {
+            return OptionalDouble.empty();
+        }
+        try {
+            Circuit circuit = Circuit.fromStock(
+                    divider.place(),
+                    reference,
+                    board.stock(),
+                    divider.ohms(divider.place().loweringLeg()),
+                    divider.bias());
+            List<Resistors.Candidate> parts =
+                    Resistors.choose(circuit, 0, new Resistors.Wish(floor, floor, tolerance, most), series);
+            return parts.stream()
+                    .mapToDouble(part -> board.loadedWithAdded(part.added()))
+                    .min();
+        } catch (BadInput impossible) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** The output without load that sags to {@code loaded} under it, volts. */
+    private static double openFor(Board board, double loaded) {
+        double open = loaded;
+        for (int i = 0; i < 20; i++) {
+            open = loaded + board.divider().outputOhms() * board.amperes(open, true);
+        }
+        return open;
+    }
+
+    private static double watts(Board board, double volts) {
+        return volts * board.amperes(volts, true);
+    }
+}
