@@ -51,10 +51,16 @@ public final class Hand implements Worker {
         if (!current.open().isEmpty()) {
             return new Answer.Acknowledged(current.open().get(0));
         }
-        if (current.missing().isEmpty() || current.findings().stream().anyMatch(Step.Finding::blocks)) {
+        if (current.missing().isEmpty() || wrongAlready(current)) {
             return mend(current, state, course);
         }
         return answer(current.missing().get(0), state, course);
+    }
+
+    /** Nothing more is done in a step whose first answers do not add up; only on the way down the next question may settle it. */
+    private static boolean wrongAlready(State.StepState current) {
+        return !current.step().id().equals("down.set")
+                && current.findings().stream().anyMatch(Step.Finding::blocks);
     }
 
     private Answer answerCard(State.Card card, State state, Course course) {

@@ -49,7 +49,7 @@ class SlipsTest {
     void aRangeTooLargeLosesTheLastDigits() {
         VirtualMeter meter = new VirtualMeter(Meter.basic(), Rehearsal.chance(1));
         assertEquals(
-                "3.6 V", meter.onLargerRange(Unit.VOLT, 3.55, 1).orElseThrow().text());
+                "3.5 V", meter.onLargerRange(Unit.VOLT, 3.47, 1).orElseThrow().text());
         assertTrue(meter.onLargerRange(Unit.VOLT, 3.47, 2).isEmpty(), "it has no larger one");
     }
 
