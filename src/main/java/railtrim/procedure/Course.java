@@ -17,14 +17,23 @@ public final class Course {
 
     private final Procedure procedure;
     private final Log log;
-    private final Recall recall = new Recall();
+    private final Recall recall;
     private State state;
 
     public Course(Procedure procedure, Log log) {
         this.procedure = procedure;
         this.log = log;
+        this.recall = new Recall();
         noteReturn();
         this.state = procedure.state(log.job(), recall);
+    }
+
+    /** A course that stands where {@code state} says, which was worked out from what the log holds. */
+    Course(Procedure procedure, Log log, Recall recall, State state) {
+        this.procedure = procedure;
+        this.log = log;
+        this.recall = recall;
+        this.state = state;
     }
 
     /** However short it was closed: nobody watched the board meanwhile. A long gap the log has noted by itself. */
@@ -326,10 +335,14 @@ public final class Course {
         if (state.card().isPresent() || !state.current().step().skippable()) {
             return refuse("verdict.not-skippable");
         }
-        if (reason.strip().length() < SHORTEST_REASON) {
+        if (!isReason(reason)) {
             return refuse("verdict.reason-short");
         }
         return write(new Fact.Skipped(state.current().step().id(), reason.strip()));
+    }
+
+    static boolean isReason(String reason) {
+        return reason.strip().length() >= SHORTEST_REASON;
     }
 
     /** Lays the work down with a note; a powered board is made safe first. */

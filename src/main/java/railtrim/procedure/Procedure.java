@@ -1,8 +1,10 @@
 package railtrim.procedure;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.job.BuiltIn;
 import railtrim.job.Job;
@@ -13,17 +15,25 @@ public final class Procedure {
     private final RegulatorFamilies families;
     private final Map<String, Caution> cautions = new LinkedHashMap<>();
     private final List<Step> steps;
+    private final UnaryOperator<Job> sight;
 
-    private Procedure(RegulatorFamilies families, List<Caution> cautions) {
+    private Procedure(
+            RegulatorFamilies families, Collection<Caution> cautions, List<Step> steps, UnaryOperator<Job> sight) {
         this.families = families;
         cautions.forEach(caution -> this.cautions.put(caution.id(), caution));
-        this.steps = Steps.all(families);
+        this.steps = steps;
+        this.sight = sight;
         steps.forEach(step -> step.cautions().forEach(this::caution));
     }
 
     /** @throws railtrim.quantity.BadInput for a caution a step names but the list lacks */
     public static Procedure standard(RegulatorFamilies families, List<Caution> cautions) {
-        return new Procedure(families, cautions);
+        return new Procedure(families, cautions, Steps.all(families), job -> job);
+    }
+
+    /** The same procedure with other steps, or blind to some facts: for tests that break a rule on purpose. */
+    Procedure altered(UnaryOperator<List<Step>> change, UnaryOperator<Job> blinkers) {
+        return new Procedure(families, cautions.values(), List.copyOf(change.apply(steps)), blinkers);
     }
 
     /** The standard procedure with the families and cautions that travel with the program. */
@@ -54,6 +64,6 @@ public final class Procedure {
 
     /** The same, with sums worked out for an earlier state of the job recalled. */
     State state(Job job, Recall recall) {
-        return Standing.of(steps, families, recall, job);
+        return Standing.of(steps, families, recall, sight.apply(job));
     }
 }

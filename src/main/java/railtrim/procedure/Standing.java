@@ -197,9 +197,8 @@ final class Standing {
         boolean powered = at.power() == PowerNeed.ON || at.power() == PowerNeed.TO_ON;
         if (powered && !alarm.reason().equals("fault")) {
             expired.merge(at.id(), sequence, Math::max);
-            // What was on for a while is no longer cold.
-            if (at.id().equals("cold")) {
-                expired.merge("cool", sequence, Math::max);
+            if (at.power() == PowerNeed.TO_ON) {
+                Break.stretch(steps, steps.indexOf(at), true).forEach(step -> expired.merge(step, sequence, Math::max));
             }
         }
         boolean wiring = alarm.reason().equals("smoke") || alarm.reason().equals("outside") && doubtsWiring(at);
@@ -298,8 +297,7 @@ final class Standing {
             if (!needed) {
                 return new Look(step, false, false, false, List.of(), List.of(), List.of(), counting);
             }
-            boolean skipped =
-                    all.stream().anyMatch(entry -> entry.sequence() > base && entry.fact() instanceof Fact.Skipped);
+            boolean skipped = step.skippable() && all.stream().anyMatch(entry -> leftOut(entry, base));
             List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
             // Answered once, and now not even the question is known: it will come when what it rests on is answered.
@@ -320,6 +318,13 @@ final class Standing {
                 findings.addAll(0, wait(step, all));
             }
             return look;
+        }
+
+        /** A file can say that any step was left out, and for no reason; the procedure knows better. */
+        private boolean leftOut(Entry entry, long base) {
+            return entry.sequence() > base
+                    && entry.fact() instanceof Fact.Skipped skip
+                    && Course.isReason(skip.reason());
         }
 
         /** Newer than all it rests on, not a state of the board that has passed since, and not said before the wait was over. */

@@ -36,18 +36,22 @@ public record Step(
         List<String> spots) {
     /** The same step asking for these fields instead. */
     Step with(List<Field> others) {
+        return with(skippable, cautions, others, dwellSeconds);
+    }
+
+    Step with(boolean leftOut, List<String> warned, List<Field> others, int wait) {
         return new Step(
                 id,
                 phase,
                 power,
                 hold,
-                skippable,
-                cautions,
+                leftOut,
+                warned,
                 others,
                 restsOn,
                 needed,
                 checks,
-                dwellSeconds,
+                wait,
                 picture,
                 pictureBefore,
                 spots);
