@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import railtrim.job.Entry;
@@ -26,6 +28,8 @@ import railtrim.quantity.Unit;
 final class Explorer {
     private static final List<String> GONE_BACK_TO =
             List.of("meter", "pins", "legs", "aim", "ends", "solder", "proof", "budget", "setting", "fit");
+    private static final Set<String> TOLD_APART =
+            Set.of("place.leg", "clip.pair", "solder.pair", "smooth.feel", "fit.pair", "fit.left", "cool.how");
     private static final long NO_GAP_KNOWN = -1;
 
     private final Procedure procedure;
@@ -126,11 +130,23 @@ final class Explorer {
                 + descent.faulted()
                 + descent.endOfTravel()
                 + left
-                + paused(job);
+                + paused(job)
+                + said(job);
     }
 
     private static String cardKey(Card card) {
         return card instanceof Card.Resume resume ? "resume" + resume.fields() : card.toString();
+    }
+
+    /** Where things were said to be: what the way so far looks like is not enough where the wrong leg is as good as the right one. */
+    private static String said(Job job) {
+        Map<String, String> said = new TreeMap<>();
+        for (Entry entry : job.entries()) {
+            if (entry.fact() instanceof Fact.Choice choice && TOLD_APART.contains(choice.field())) {
+                said.put(choice.field(), choice.option());
+            }
+        }
+        return said.toString();
     }
 
     private static boolean paused(Job job) {

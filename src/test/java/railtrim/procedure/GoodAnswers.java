@@ -79,15 +79,19 @@ final class GoodAnswers {
             return written((field.id().equals("setting.total") ? total : alone) + zero, field);
         }
         String text = field.id().equals("down.volts") ? null : rehearsed.get(field.id());
-        if (text != null
-                && (expected.isEmpty() || Judge.number(figures, "x", field, text, false) instanceof Verdict.Accept)) {
+        if (text != null && (expected.isEmpty() || isInside(field, figures, text))) {
             return text;
         }
-        double leads = field.unit() == railtrim.quantity.Unit.OHM && !field.id().endsWith(".zero")
-                ? zero
-                : 0;
+        double leads = field.unit() == railtrim.quantity.Unit.OHM && !field.id().endsWith(".zero") ? zero : 0;
         return expected.map(range -> written((range.low() + range.high()) / 2 + leads, field))
                 .orElseThrow(() -> new AssertionError("nothing is known of " + field.id()));
+    }
+
+    private static boolean isInside(Field.Number field, Figures figures, String text) {
+        return Judge.number(figures, "any", field, text, false) instanceof Verdict.Accept accept
+                && accept.says().isEmpty()
+                && Judge.outside(figures, field, ((Fact.Reading) accept.fact()).value())
+                        .isEmpty();
     }
 
     static String written(double value, Field.Number field) {

@@ -281,9 +281,8 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
             return Optional.empty();
         }
         for (State.StepState step : state.steps()) {
-            if (step.status() == Status.STALE
-                    || step.status() == Status.LOCKED
-                    || !step.missing().isEmpty()) {
+            boolean open = step.status() == Status.STALE || step.status() == Status.LOCKED;
+            if (open || step.status() != Status.NOT_NEEDED && !step.missing().isEmpty()) {
                 return Optional.of("complete with " + step.step().id() + " " + step.status());
             }
             boolean leftOut = facts.lastOf(fact -> fact instanceof Fact.Skipped
@@ -390,13 +389,22 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
             return Optional.empty();
         }
         State.StepState at = state.current();
-        boolean fits = at.step().power().startsOn()
-                || at.step().power() == PowerNeed.TO_ON && !at.entries().isEmpty();
+        PowerNeed needs = STEPS.get(index(at.step().id())).power();
+        boolean fits =
+                needs.startsOn() || needs == PowerNeed.TO_ON && !at.entries().isEmpty();
         return unless(fits, at.step().id() + " with the power on");
     }
 
     private static Optional<String> noDeadEnd(Facts facts, State state) {
         State.StepState at = state.current();
+        boolean unanswerable = at.step().fields().stream()
+                .filter(field -> at.missing().contains(field.id()))
+                .anyMatch(field -> field instanceof Field.Choice choice
+                        && choice.options().apply(state.figures()).isEmpty()
+                        && at.findings().stream().noneMatch(Step.Finding::blocks));
+        if (unanswerable && state.card().isEmpty() && at.open().isEmpty()) {
+            return Optional.of("a question without an answer at " + at.step().id());
+        }
         boolean something = state.complete()
                 || state.card().isPresent()
                 || !at.open().isEmpty()
