@@ -114,6 +114,7 @@ public final class CommandLineStart {
                 new Check(words),
                 new Report(words),
                 new WorksheetCommand(words),
+                new ShelfCommand(words),
                 new Copy(words),
                 new TextCommand(terminal, words));
     }

@@ -3,6 +3,7 @@ package railtrim.command;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import railtrim.job.Fact;
 import railtrim.job.Job;
@@ -26,6 +27,9 @@ final class Copy implements Asked {
     @Parameters(index = "1", paramLabel = "NEW", description = "${bundle:command.option.new-job}")
     private String to;
 
+    @Option(names = "--plan", description = "${bundle:command.option.plan}")
+    private boolean planOnly;
+
     Copy(Words words) {
         this.words = words;
     }
@@ -36,7 +40,8 @@ final class Copy implements Asked {
         Mark mark = Mark.keptIn(OwnFolder.path());
         Path from = TextFile.path("JOB", job);
         JobCheck found = JobCheck.of(from, mark);
-        boolean plan = found.job().origin() == Origin.ELSEWHERE;
+        boolean elsewhere = found.job().origin() == Origin.ELSEWHERE;
+        boolean plan = elsewhere || planOnly;
         try (Journal copy = plan ? plan(found.job(), file, mark) : whole(from, file, mark)) {
             int facts = copy.job().entries().size();
             Json json = Json.object()
@@ -45,7 +50,7 @@ final class Copy implements Asked {
                     .put("facts", facts);
             Sheet sheet = new Sheet()
                     .say(words.of(
-                            plan ? "command.copy.plan" : "command.copy.whole",
+                            elsewhere ? "command.copy.plan" : plan ? "command.copy.another" : "command.copy.whole",
                             copy.file().toString(),
                             Integer.toString(facts)));
             copy.problems().forEach(problem -> sheet.say(words.of(problem)));
@@ -55,7 +60,7 @@ final class Copy implements Asked {
 
     private static Journal plan(Job job, Path file, Mark mark) {
         List<Fact> facts = TakeOver.plan(job);
-        return Journal.begin(file, job.name(), facts, Time.system(), mark);
+        return Journal.begin(file, JobFile.title(file), facts, Time.system(), mark);
     }
 
     /** Opened, so that what is damaged or lost is known to the copy. */

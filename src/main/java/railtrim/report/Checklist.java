@@ -26,9 +26,11 @@ public record Checklist(String title, String mark, List<String> missing, List<Se
         return mark.isEmpty();
     }
 
-    /** Whether it is a form to be filled in, and no job's record. */
-    public boolean blank() {
-        return sections.stream().flatMap(section -> section.blocks().stream()).anyMatch(Block.Form.class::isInstance);
+    /** Whether it is a job's record, with a first page, and not a form or a comparison. */
+    public boolean ofAJob() {
+        return sections.stream()
+                .flatMap(section -> section.blocks().stream())
+                .anyMatch(Block.PageEnd.class::isInstance);
     }
 
     /**

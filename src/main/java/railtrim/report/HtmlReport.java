@@ -51,7 +51,7 @@ final class HtmlReport {
     private static Map<String, String> said(Checklist checklist, Words words) {
         return Map.of(
                 "missing", words.of("report.missing"),
-                "note", checklist.blank() ? "" : words.of("report.note"),
+                "note", checklist.ofAJob() ? words.of("report.note") : "",
                 "contents", words.of("report.contents"));
     }
 

@@ -36,7 +36,10 @@ public final class ReportWriter {
         List<Path> written = new ArrayList<>();
         for (Format format :
                 Arrays.stream(Format.values()).filter(formats::contains).toList()) {
-            written.add(put(folder, fileName(state, format), bytes(state, procedure, checklist, format, words, paper)));
+            byte[] bytes = format == Format.LABEL
+                    ? PdfLabel.write(Label.of(state, procedure, words), words, paper)
+                    : bytes(checklist, format, words, paper);
+            written.add(put(folder, fileName(state, format), bytes));
         }
         return written;
     }
@@ -44,25 +47,28 @@ public final class ReportWriter {
     /** The blank worksheet, {@code blank worksheet.pdf} and so on: the whole way on paper, for people who work without a screen. */
     public static List<Path> worksheet(
             Procedure procedure, Words words, Path folder, Set<Format> formats, Paper paper) {
-        Checklist sheet = new Worksheet(procedure, words).build();
+        return document("blank worksheet", new Worksheet(procedure, words).build(), words, folder, formats, paper);
+    }
+
+    /** Any other document made of the same blocks, called {@code name}; it has no sticker. */
+    public static List<Path> document(
+            String name, Checklist document, Words words, Path folder, Set<Format> formats, Paper paper) {
         List<Path> written = new ArrayList<>();
-        if (formats.contains(Format.HTML)) {
-            written.add(put(folder, "blank worksheet.html", utf8(HtmlReport.write(sheet, words))));
-        }
-        if (formats.contains(Format.PDF)) {
-            written.add(put(folder, "blank worksheet.pdf", PdfReport.write(sheet, words, paper)));
+        for (Format format :
+                Arrays.stream(Format.values()).filter(formats::contains).toList()) {
+            if (format != Format.LABEL) {
+                written.add(put(folder, name + "." + format.ending(), bytes(document, format, words, paper)));
+            }
         }
         return written;
     }
 
-    private static byte[] bytes(
-            State state, Procedure procedure, Checklist checklist, Format format, Words words, Paper paper) {
+    private static byte[] bytes(Checklist checklist, Format format, Words words, Paper paper) {
         return switch (format) {
             case HTML -> utf8(HtmlReport.write(checklist, words));
             case MARKDOWN -> utf8(MarkdownReport.write(checklist, words.of("report.missing")));
             case CSV -> utf8(CsvReport.write(checklist, words.of("report.missing")));
-            case LABEL -> PdfLabel.write(Label.of(state, procedure, words), words, paper);
-            case PDF -> PdfReport.write(checklist, words, paper);
+            case PDF, LABEL -> PdfReport.write(checklist, words, paper);
         };
     }
 

@@ -272,4 +272,32 @@ class JobCommandsTest {
         assertEquals(2, paper.exit());
         assertTrue(paper.err().contains("a4, letter"), paper.err());
     }
+
+    @Test
+    void theShelfListsTheJobsOfAFolderAndComparesThem(@TempDir Path out) throws Exception {
+        Ran list = Ran.of("shelf", "demo-data", "--json");
+        assertEquals(0, list.exit(), list.err());
+        var job = list.json().getAsJsonArray("jobs").get(0).getAsJsonObject();
+        assertEquals("finished", job.get("state").getAsString());
+        assertEquals(
+                job.get("new").getAsDouble() - job.get("fail").getAsDouble(),
+                job.get("margin").getAsDouble(),
+                1e-12);
+        Ran compared = Ran.of("shelf", "demo-data", "--compare", "--out", out.toString(), "--format", "html,csv");
+        assertEquals(0, compared.exit(), compared.err());
+        assertTrue(compared.out().contains("comparison.html"), compared.out());
+        assertEquals(0, Ran.of("shelf", out.toString()).exit(), "an empty shelf is no fault");
+        assertEquals(2, Ran.of("shelf", out.resolve("nowhere").toString()).exit());
+    }
+
+    @Test
+    void ofAFinishedJobThePlanCanBeTakenForAnotherBoard(@TempDir Path out) {
+        Path next = out.resolve("second board.railtrim");
+        Ran copy = Ran.of("copy", "demo-data/finished-job.railtrim", next.toString(), "--plan", "--json");
+        assertEquals(0, copy.exit(), copy.err());
+        assertTrue(copy.json().get("plan").getAsBoolean());
+        Ran check = Ran.of("check", next.toString(), "--json");
+        assertEquals("second board", check.json().get("name").getAsString());
+        assertEquals("scope", check.json().get("step").getAsString(), "everything is still to be done");
+    }
 }

@@ -25,7 +25,6 @@ public final class PdfReport {
     private final Words words;
     private final Paper paper;
     private final PDDocumentOutline outline = new PDDocumentOutline();
-    private boolean missingTold;
 
     private PdfReport(Checklist checklist, Words words, Paper paper) {
         this.checklist = checklist;
@@ -51,9 +50,6 @@ public final class PdfReport {
                 top(flow);
                 for (Section section : checklist.sections()) {
                     section(pages, flow, section);
-                }
-                if (!missingTold && !checklist.blank()) {
-                    missing(pages, flow);
                 }
                 pages.structure().into(document);
             }
@@ -107,7 +103,6 @@ public final class PdfReport {
 
     /** After the first page, which has no room for a list as long as the whole way. */
     private void missing(Pages pages, Flow flow) throws IOException {
-        missingTold = true;
         if (!checklist.missing().isEmpty()) {
             flow.heading(words.of("report.missing.title"), checklist.mark(), Type.PART, "H2");
             bookmark(pages, words.of("report.missing.title"));

@@ -1,0 +1,97 @@
+package railtrim.report.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
+import railtrim.quantity.Unit;
+import railtrim.report.Checklist;
+import railtrim.report.Checklist.Block;
+import railtrim.report.Checklist.Section;
+
+/**
+ * Several jobs beside each other: specimens of one board, or one board at several clocks or loads. Only those where a fail voltage is known are
+ * compared.
+ */
+public final class Comparison {
+    private final List<Piece> pieces;
+    private final Words words;
+
+    public Comparison(Shelf shelf, Words words) {
+        this.pieces = shelf.pieces().stream()
+                .filter(piece -> piece.fail().isPresent())
+                .toList();
+        this.words = words;
+    }
+
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** As a document that can be written like a checklist. */
+    public Checklist document() {
+        List<Block> blocks = new ArrayList<>();
+        if (pieces.isEmpty()) {
+            blocks.add(new Block.Says(words.of("shelf.compare.none")));
+        } else {
+            blocks.add(new Block.Says(words.of("shelf.compare.differs")));
+            blocks.add(new Block.Grid(head(), rows()));
+            if (pieces.size() > 1) {
+                blocks.add(new ComparisonDrawing(pieces, words).picture());
+            }
+        }
+        return new Checklist(
+                words.of("shelf.compare.title"),
+                "",
+                List.of(),
+                List.of(new Section(2, words.of("shelf.compare.part"), "", blocks)));
+    }
+
+    public List<String> head() {
+        return Stream.of("name", "chip", "load", "clock", "stock", "fail", "bracket", "runs", "new", "margin", "saved")
+                .map(column -> words.of("shelf.column." + column))
+                .toList();
+    }
+
+    public List<List<String>> rows() {
+        return pieces.stream().map(this::row).toList();
+    }
+
+    private List<String> row(Piece piece) {
+        var fail = piece.fail().orElseThrow();
+        return List.of(
+                PlainText.of(piece.name()),
+                PlainText.of(piece.chip()),
+                PlainText.of(piece.load()),
+                clock(piece.clock()),
+                volts(piece.stock()),
+                words.of(fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below", Display.volts(fail.fail())),
+                fail.faultSeen()
+                        ? words.of(
+                                "shelf.fail.bracket",
+                                Display.volts(fail.bracketLow()),
+                                Display.volts(fail.bracketHigh()))
+                        : "",
+                Integer.toString(fail.runs()),
+                volts(piece.fitted()),
+                volts(piece.margin()),
+                piece.wattsSaved().isPresent() ? Display.of(piece.wattsSaved().getAsDouble(), Unit.WATT) : "");
+    }
+
+    private static String volts(OptionalDouble volts) {
+        return volts.isPresent() ? Display.volts(volts.getAsDouble()) : "";
+    }
+
+    static String clock(OptionalDouble hertz) {
+        if (hertz.isEmpty()) {
+            return "";
+        }
+        double value = hertz.getAsDouble();
+        String unit = value >= 1e9 ? "GHz" : value >= 1e6 ? "MHz" : "kHz";
+        double scaled = value / (value >= 1e9 ? 1e9 : value >= 1e6 ? 1e6 : 1e3);
+        return Display.of(scaled, Unit.COUNT) + " " + unit;
+    }
+}

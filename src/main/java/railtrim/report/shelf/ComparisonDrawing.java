@@ -1,0 +1,128 @@
+package railtrim.report.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
+import railtrim.quantity.Unit;
+import railtrim.report.Axis;
+import railtrim.report.Checklist.Block;
+import railtrim.report.Drawing;
+import railtrim.report.Drawing.Shape;
+import railtrim.threshold.FailVoltage;
+
+/** Fail voltages with their brackets, against the clock where all are known, else against the load's current, else one beside the other. */
+final class ComparisonDrawing {
+    private static final int WIDTH = 680;
+    private static final int HEIGHT = 300;
+    private static final double LEFT = 76;
+    private static final double RIGHT = 640;
+    private static final double TOP = 20;
+    private static final double BOTTOM = 236;
+    private static final double CAP = 8;
+
+    private final List<Piece> pieces;
+    private final Words words;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    ComparisonDrawing(List<Piece> pieces, Words words) {
+        this.pieces = pieces;
+        this.words = words;
+    }
+
+    Block.Picture picture() {
+        double lowest = pieces.stream()
+                .mapToDouble(piece -> piece.fail().orElseThrow().fail())
+                .min()
+                .orElseThrow();
+        double highest = pieces.stream()
+                .mapToDouble(piece -> Math.max(
+                        piece.fail().orElseThrow().bracketHigh(), piece.fitted().orElse(0)))
+                .max()
+                .orElseThrow();
+        Axis volts = Axis.around(lowest, highest, BOTTOM, TOP);
+        frame(volts);
+        String across = across(volts);
+        shapes.add(new Shape.Label((LEFT + RIGHT) / 2, BOTTOM + 38, across, "plain", "middle"));
+        String said = pieces.stream().map(this::said).collect(Collectors.joining("; "));
+        return new Block.Picture(
+                new Drawing(WIDTH, HEIGHT, words.of("shelf.compare.picture"), shapes),
+                words.of("shelf.compare.in-words", said));
+    }
+
+    private void frame(Axis volts) {
+        shapes.add(new Shape.Line(LEFT, TOP, LEFT, BOTTOM, "thin"));
+        shapes.add(new Shape.Line(LEFT, BOTTOM, RIGHT, BOTTOM, "thin"));
+        for (double tick : volts.ticks(6)) {
+            shapes.add(new Shape.Line(LEFT - 5, volts.at(tick), LEFT, volts.at(tick), "thin"));
+            shapes.add(new Shape.Label(LEFT - 9, volts.at(tick) + 4, Display.volts(tick), "plain", "end"));
+        }
+    }
+
+    /** @return what the axis from left to right stands for */
+    private String across(Axis volts) {
+        if (spread(pieces.stream().map(Piece::clock).toList())) {
+            Axis axis = axis(pieces.stream().map(Piece::clock).toList());
+            for (Piece piece : pieces) {
+                mark(piece, axis.at(piece.clock().getAsDouble()), Comparison.clock(piece.clock()), volts);
+            }
+            return words.of("shelf.compare.clock");
+        } else if (spread(pieces.stream().map(Piece::current).toList())) {
+            Axis axis = axis(pieces.stream().map(Piece::current).toList());
+            for (Piece piece : pieces) {
+                double amperes = piece.current().getAsDouble();
+                mark(piece, axis.at(amperes), Display.of(amperes, Unit.AMPERE), volts);
+            }
+            return words.of("shelf.compare.current");
+        }
+        Axis axis = new Axis(0, pieces.size() + 1.0, LEFT, RIGHT);
+        for (int i = 0; i < pieces.size(); i++) {
+            mark(pieces.get(i), axis.at(i + 1), Integer.toString(i + 1), volts);
+        }
+        return words.of("shelf.compare.order");
+    }
+
+    /** Whether all are known and not all the same. */
+    private static boolean spread(List<OptionalDouble> values) {
+        return values.stream().allMatch(OptionalDouble::isPresent)
+                && values.stream().distinct().count() > 1;
+    }
+
+    private static Axis axis(List<OptionalDouble> values) {
+        return Axis.around(
+                values.stream().mapToDouble(OptionalDouble::getAsDouble).min().orElseThrow(),
+                values.stream().mapToDouble(OptionalDouble::getAsDouble).max().orElseThrow(),
+                LEFT + 20,
+                RIGHT - 20);
+    }
+
+    /** The bracket as an upright with caps, a cross where it failed, a dot where it was left at. */
+    private void mark(Piece piece, double x, String name, Axis volts) {
+        FailVoltage fail = piece.fail().orElseThrow();
+        double low = volts.at(fail.bracketLow());
+        double high = volts.at(fail.bracketHigh());
+        shapes.add(new Shape.Line(x, low, x, high, "thin"));
+        shapes.add(new Shape.Line(x - CAP, high, x + CAP, high, "thin"));
+        if (fail.faultSeen()) {
+            shapes.add(new Shape.Line(x - 5, low - 5, x + 5, low + 5, "thick"));
+            shapes.add(new Shape.Line(x - 5, low + 5, x + 5, low - 5, "thick"));
+        } else {
+            shapes.add(new Shape.Line(x - CAP, low, x + CAP, low, "thick"));
+        }
+        piece.fitted().ifPresent(left -> shapes.add(new Shape.Dot(x, volts.at(left))));
+        shapes.add(new Shape.Line(x, BOTTOM, x, BOTTOM + 5, "thin"));
+        shapes.add(new Shape.Label(x, BOTTOM + 18, name, "plain", "middle"));
+    }
+
+    private String said(Piece piece) {
+        FailVoltage fail = piece.fail().orElseThrow();
+        return words.of(
+                fail.faultSeen() ? "shelf.compare.said" : "shelf.compare.said-below",
+                PlainText.of(piece.name()),
+                Display.volts(fail.bracketLow()),
+                Display.volts(fail.bracketHigh()));
+    }
+}
