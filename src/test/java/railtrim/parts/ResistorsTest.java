@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import railtrim.circuit.Circuit;
 import railtrim.parts.PartsBox.Part;
@@ -159,6 +160,7 @@ class ResistorsTest {
     }
 
     @Test
+    @Tag("drawn")
     void theSortedSearchOfAPartsBoxFindsWhatTryingEveryPairFinds() {
         long seed = 5_000;
         Random random = new Random(seed);

@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.Random;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -160,6 +161,7 @@ class MarginBudgetTest {
      * where the board fails next time, but for the share that coverage and confidence leave.
      */
     @Test
+    @Tag("drawn")
     void theRecommendedVoltageKeepsTheBoardGoing() {
         long seed = 2_015;
         Random random = new Random(seed);
