@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import railtrim.job.Fact;
 import railtrim.procedure.Field.Expected;
 import railtrim.procedure.Field.Outside;
@@ -42,7 +43,11 @@ final class Judge {
         Fact fact = new Fact.Reading(step, field.id(), value, field.unit(), text.strip());
         Optional<Message> danger = danger(figures, field, value);
         if (danger.isPresent()) {
-            return new Verdict.Accept(fact, List.of(danger.get()));
+            List<Message> says = new ArrayList<>(List.of(danger.get()));
+            expected(figures, field)
+                    .flatMap(range -> slip(figures, field, value, range))
+                    .ifPresent(says::add);
+            return new Verdict.Accept(fact, says);
         }
         Optional<Expected> expected = expected(figures, field);
         if (expected.isEmpty() || inside(figures, field, value, expected.get()) || sure) {
@@ -140,7 +145,34 @@ final class Judge {
                                 : Message.of("verdict.slip", Display.of(value * factor, field.unit())));
             }
         }
+        return field.again().isPresent() ? Optional.empty() : elsewhere(figures, field, value);
+    }
+
+    /** A reading that belongs to another place on the board: the probes are on the wrong pins, or a joint is open. */
+    private static Optional<Message> elsewhere(Figures figures, Field.Number field, double value) {
+        if (field.unit() == Unit.OHM) {
+            double ohms = figures.lessLeads(value);
+            boolean acrossTheLeg = field.id().endsWith(".total") || field.id().endsWith(".low");
+            if (acrossTheLeg && like(ohms, figures.readLeg(), 0.02)) {
+                return Optional.of(Message.of("verdict.slip-bare-leg"));
+            }
+            if (!field.id().endsWith(".other") && like(ohms, figures.readOther(), 0.02)) {
+                return Optional.of(Message.of("verdict.slip-other-leg"));
+            }
+        }
+        if (field.unit() == Unit.VOLT && RailFields.isRail(field.id())) {
+            if (like(Math.abs(value), figures.input(), 0.02)) {
+                return Optional.of(Message.of("verdict.slip-input"));
+            }
+            if (like(Math.abs(value), figures.reference(), 0.02)) {
+                return Optional.of(Message.of("verdict.slip-reference"));
+            }
+        }
         return Optional.empty();
+    }
+
+    private static boolean like(double value, OptionalDouble other, double part) {
+        return other.isPresent() && Math.abs(value - other.getAsDouble()) <= part * other.getAsDouble();
     }
 
     // ---- words and answers
