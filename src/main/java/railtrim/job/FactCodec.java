@@ -1,9 +1,11 @@
 package railtrim.job;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -26,14 +28,36 @@ final class FactCodec {
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,13}(\\.\\d{1,20})?(E-?\\d{1,2})?");
 
     private static final Pattern WHOLE = Pattern.compile("-?\\d{1,15}");
-    private static final Map<String, Class<?>> KINDS = kinds();
+    private static final Map<String, Kind> KINDS = kinds();
 
     private FactCodec() {}
 
-    private static Map<String, Class<?>> kinds() {
-        Map<String, Class<?>> kinds = new TreeMap<>();
-        for (Class<?> kind : Fact.class.getPermittedSubclasses()) {
-            kinds.put(kind.getSimpleName().toLowerCase(Locale.ROOT), kind);
+    /** A record of facts, taken apart once: looking it up for each line would take longer than reading the line. */
+    private record Kind(String name, List<RecordComponent> components, Constructor<?> constructor) {
+        static Kind of(Class<?> type) {
+            RecordComponent[] components = type.getRecordComponents();
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            try {
+                return new Kind(
+                        type.getSimpleName().toLowerCase(Locale.ROOT),
+                        List.of(components),
+                        type.getDeclaredConstructor(types));
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        static Kind of(Fact fact) {
+            return KINDS.get(fact.getClass().getSimpleName().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private static Map<String, Kind> kinds() {
+        Map<String, Kind> kinds = new TreeMap<>();
+        for (Class<?> type : Fact.class.getPermittedSubclasses()) {
+            Kind kind = Kind.of(type);
+            kinds.put(kind.name(), kind);
         }
         return Map.copyOf(kinds);
     }
@@ -41,8 +65,9 @@ final class FactCodec {
     /** @throws IllegalArgumentException for a number or text that could not be read back as it is */
     static Map<String, Object> write(Fact fact) {
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("fact", fact.getClass().getSimpleName().toLowerCase(Locale.ROOT));
-        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+        Kind kind = Kind.of(fact);
+        values.put("fact", kind.name());
+        for (RecordComponent component : kind.components()) {
             values.put(component.getName(), written(value(component, fact)));
         }
         return values;
@@ -50,12 +75,13 @@ final class FactCodec {
 
     /** The same fact with every text made plain: what a stranger wrote is not to hide or to turn anything round on the screen. */
     static Fact plain(Fact fact) {
-        Object[] parts = Arrays.stream(fact.getClass().getRecordComponents())
+        Kind kind = Kind.of(fact);
+        Object[] parts = kind.components().stream()
                 .map(component -> value(component, fact))
                 .map(part -> part instanceof String text ? PlainText.of(text) : part)
                 .toArray();
         try {
-            return make(fact.getClass(), parts);
+            return make(kind, parts);
         } catch (BadLine e) {
             // It would have to refuse a shorter text than it took.
             throw new IllegalStateException(e);
@@ -97,24 +123,21 @@ final class FactCodec {
 
     /** Takes what belongs to the fact out of {@code values}; what is left belongs to nobody and is the caller's to refuse. */
     static Fact take(Map<String, Object> values) throws BadLine {
-        Class<?> kind = KINDS.get(takeText(values, "fact"));
+        Kind kind = KINDS.get(takeText(values, "fact"));
         if (kind == null) {
             throw new BadLine(BadLine.Why.UNKNOWN);
         }
-        RecordComponent[] components = kind.getRecordComponents();
-        Object[] parts = new Object[components.length];
+        Object[] parts = new Object[kind.components().size()];
         for (int i = 0; i < parts.length; i++) {
-            parts[i] = takePart(values, components[i].getName(), components[i].getType());
+            RecordComponent component = kind.components().get(i);
+            parts[i] = takePart(values, component.getName(), component.getType());
         }
         return make(kind, parts);
     }
 
-    private static Fact make(Class<?> kind, Object[] parts) throws BadLine {
+    private static Fact make(Kind kind, Object[] parts) throws BadLine {
         try {
-            Class<?>[] types = Arrays.stream(kind.getRecordComponents())
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
-            return (Fact) kind.getDeclaredConstructor(types).newInstance(parts);
+            return (Fact) kind.constructor().newInstance(parts);
         } catch (InvocationTargetException e) {
             // A record that refuses its own values.
             throw new BadLine(BadLine.Why.VALUE);

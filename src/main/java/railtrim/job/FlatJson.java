@@ -81,8 +81,19 @@ final class FlatJson {
 
     /** No half of a surrogate pair: such a text cannot be written as UTF-8 and read back the same. */
     static boolean wellFormed(String text) {
-        return text.codePoints()
-                .noneMatch(point -> point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE);
+        for (int i = 0; i < text.length(); i++) {
+            char unit = text.charAt(i);
+            if (Character.isSurrogate(unit)) {
+                boolean pair = Character.isHighSurrogate(unit)
+                        && i + 1 < text.length()
+                        && Character.isLowSurrogate(text.charAt(i + 1));
+                if (!pair) {
+                    return false;
+                }
+                i++;
+            }
+        }
+        return true;
     }
 
     /** The same values on one line, keys in the order of the map. */

@@ -6,9 +6,8 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -33,12 +32,9 @@ final class Lines {
     /** Longest name of a job, characters. */
     static final int LONGEST_NAME = 200;
 
-    private static final String SEAL = ",\"crc\":\"%08x\"}";
-    private static final int SEAL_LENGTH = String.format(Locale.ROOT, SEAL, 0).length();
-    private static final Pattern SEALED = Pattern.compile(",\"crc\":\"[0-9a-f]{8}\"\\}");
-    private static final String OWN = ",\"own\":\"%s\"";
-    private static final int OWN_LENGTH =
-            String.format(Locale.ROOT, OWN, "0".repeat(16)).length();
+    private static final HexFormat HEX = HexFormat.of();
+    private static final int SEAL_LENGTH = sealOf(0).length();
+    private static final int OWN_LENGTH = ownedBy("0".repeat(16)).length();
     private static final Pattern OWNED = Pattern.compile(",\"own\":\"([0-9a-f]{16})\"");
     private static final Pattern INSTANT = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?Z");
 
@@ -172,25 +168,30 @@ final class Lines {
         String open = object.substring(0, object.length() - 1);
         byte[] payload = open.getBytes(StandardCharsets.UTF_8);
         String tag = mark.tag(before, payload, payload.length);
-        String owned = open + String.format(Locale.ROOT, OWN, tag);
-        String sealed = owned + String.format(Locale.ROOT, SEAL, checksum(owned.getBytes(StandardCharsets.UTF_8)));
+        byte[] owned = (open + ownedBy(tag)).getBytes(StandardCharsets.UTF_8);
+        String sealed = open + ownedBy(tag) + sealOf(checksum(owned, owned.length));
         return new Written((sealed + "\n").getBytes(StandardCharsets.UTF_8), tag);
+    }
+
+    private static String ownedBy(String tag) {
+        return ",\"own\":\"" + tag + "\"";
+    }
+
+    private static String sealOf(int checksum) {
+        return ",\"crc\":\"" + HEX.toHexDigits(checksum) + "\"}";
     }
 
     private static boolean isSealed(byte[] line) {
         int open = line.length - SEAL_LENGTH;
-        if (open < 1) {
-            return false;
-        }
-        String seal = new String(line, open, SEAL_LENGTH, StandardCharsets.ISO_8859_1);
-        byte[] payload = Arrays.copyOf(line, open);
-        return SEALED.matcher(seal).matches() && seal.equals(String.format(Locale.ROOT, SEAL, checksum(payload)));
+        return open >= 1
+                && sealOf(checksum(line, open))
+                        .equals(new String(line, open, SEAL_LENGTH, StandardCharsets.ISO_8859_1));
     }
 
-    private static long checksum(byte[] payload) {
+    private static int checksum(byte[] line, int length) {
         CRC32C crc = new CRC32C();
-        crc.update(payload);
-        return crc.getValue();
+        crc.update(line, 0, length);
+        return (int) crc.getValue();
     }
 
     private static String text(byte[] line) throws BadLine {

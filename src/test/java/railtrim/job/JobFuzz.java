@@ -19,7 +19,9 @@ public final class JobFuzz {
     private static final Mark MARK = Mark.forShow();
     private static final Words WORDS = Words.english();
     private static final Procedure PROCEDURE = Procedure.builtIn();
-    /** Working out a long job a million times over would leave no time for the reader. */
+    /** Working out a job takes a hundred times as long as reading it; it is done where the first byte asks for it. */
+    private static final int WORK_OUT = 2;
+
     private static final int LONGEST_WORKED_OUT = 40;
 
     private JobFuzz() {}
@@ -33,7 +35,7 @@ public final class JobFuzz {
             JobFile found = JobFile.of(FILE, data[0] % 2 == 0 ? file : sealed(file), MARK);
             found.problems().forEach(WORDS::of);
             Job job = found.job();
-            if (!job.entries().isEmpty() && job.entries().size() <= LONGEST_WORKED_OUT) {
+            if (data[0] / 2 % 4 == WORK_OUT && job.entries().size() <= LONGEST_WORKED_OUT) {
                 PROCEDURE.state(job).figures().budget();
             }
             for (Fact fact : TakeOver.plan(job)) {
