@@ -171,6 +171,11 @@ public final class Bench implements Time {
         return meter.volts(sign() * (nodeVolts(red) - nodeVolts(black)));
     }
 
+    /** The magnitude the meter on the rail shows, as read while turning. Volts. */
+    double glance() {
+        return Math.abs(meter.glance(sign() * output()));
+    }
+
     /** Ohms between two probes; nonsense while the board is on or still charged, as on a real bench. */
     public Shown ohms(Node red, Node black) {
         if (on || output() > DEAD) {

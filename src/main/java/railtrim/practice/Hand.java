@@ -16,6 +16,9 @@ public final class Hand implements Worker {
     /** So often one question is answered before the hand gives up. */
     private static final int PATIENCE = 3;
 
+    /** So often it goes back to the same step from the same place. */
+    private static final int MOST_TIMES_BACK = 8;
+
     /** What is read once more where a step of the way down does not add up: these are not struck out and done over. */
     private static final Map<String, String> ON_THE_WAY_DOWN = Map.of(
             "down.back", "down.max", "down.on", "down.start", "down.set", "down.volts", "down.off", "down.off.rail");
@@ -120,7 +123,7 @@ public final class Hand implements Worker {
                     return answer(once.get(), state, course);
                 }
                 String backTo = finding.backTo().isEmpty() ? current.step().id() : finding.backTo();
-                if (reopened.merge(current.step().id() + ">" + backTo, 1, Integer::sum) <= PATIENCE) {
+                if (reopened.merge(current.step().id() + ">" + backTo, 1, Integer::sum) <= MOST_TIMES_BACK) {
                     return new Answer.Reopened(backTo, "It did not add up; measuring again.");
                 }
                 return new Answer.Stuck(current.step().id() + ": still blocked by "

@@ -243,6 +243,8 @@ final class Slips implements Worker {
                     deeds.putRight(each.slip);
                     if (each.slip.inWiring()) {
                         back.add(wiringStep(after));
+                    } else if (each.slip == Slip.SWAPPED_RESISTOR) {
+                        back.add("hand");
                     }
                 });
     }

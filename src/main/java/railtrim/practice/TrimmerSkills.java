@@ -177,15 +177,18 @@ final class TrimmerSkills {
     /** To the notch that shows nearest, or nearest above. */
     private static void settle(Workpiece piece, Screw screw, double wanted, boolean neverBelow) {
         hurry(piece, screw, wanted);
-        while (magnitude(piece) < wanted && screw.trimmer().travel() < 1) {
+        double now = magnitude(piece);
+        while (now < wanted && screw.trimmer().travel() < 1) {
             screw.by(1);
+            now = magnitude(piece);
         }
-        double above = magnitude(piece);
-        while (magnitude(piece) > wanted && screw.trimmer().travel() > 0) {
-            above = magnitude(piece);
+        double above = now;
+        while (now > wanted && screw.trimmer().travel() > 0) {
+            above = now;
             screw.by(-1);
+            now = magnitude(piece);
         }
-        double below = wanted - magnitude(piece);
+        double below = wanted - now;
         if (below > 0 && (neverBelow || above - wanted < below)) {
             screw.by(1);
         }
@@ -227,7 +230,7 @@ final class TrimmerSkills {
     }
 
     private static double magnitude(Workpiece piece) {
-        return Math.abs(piece.bench.volts(Node.OUTPUT, Node.GROUND).value());
+        return piece.bench.glance();
     }
 
     /** Three ways down: the first, one more while warm, and one from cold. */

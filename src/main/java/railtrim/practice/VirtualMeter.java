@@ -74,19 +74,43 @@ public final class VirtualMeter {
         return errors;
     }
 
+    /** The number that {@link #volts} would show, for an eye that only watches where it goes. NaN for overload. */
+    double glance(double volts) {
+        double passed = 0;
+        for (int i = 0; i < meter.volts().size(); i++) {
+            Meter.Range range = meter.volts().get(i);
+            double value = onRange(volts, range, voltErrors.get(i), i == 0 ? 0 : passed);
+            if (fits(value, range)) {
+                return value;
+            }
+            passed = range.fullScale();
+        }
+        return Double.NaN;
+    }
+
+    private static boolean fits(double value, Meter.Range range) {
+        // Full scale itself is shown; the margin keeps it there after decimal rounding.
+        return Math.abs(value) <= range.fullScale() * (1 + 1e-9) && Double.isFinite(value);
+    }
+
+    /** @param passed full scale of the range below, 0 for none */
+    private static double onRange(double truth, Meter.Range range, Error error, double passed) {
+        double resolution = range.accuracy().resolution();
+        double counts = Math.rint(truth * (1 + error.gain()) / resolution + error.offset());
+        // What was too much for the smaller range is not shown as less than that range holds: the display tells the
+        // range by its decimals.
+        double least = passed == 0 ? 0 : Math.floor(passed / resolution) + 1;
+        double shown = Math.copySign(Math.max(Math.abs(counts), least), counts);
+        // Dividing by a whole number hits the decimal the display shows; multiplying by 0.001 may miss it by a hair.
+        return resolution < 1 ? shown / Math.rint(1 / resolution) : shown * resolution;
+    }
+
     private static Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
         double passed = 0;
         for (int i = 0; i < ranges.size(); i++) {
             Meter.Range range = ranges.get(i);
-            double resolution = range.accuracy().resolution();
-            Error error = errors.get(i);
-            double counts = Math.rint(truth * (1 + error.gain()) / resolution + error.offset());
-            // What was too much for the smaller range is not shown as less than that range holds: the display tells the
-            // range by its decimals.
-            double least = i == 0 ? 0 : Math.floor(passed / resolution) + 1;
-            double value = Math.copySign(Math.max(Math.abs(counts), least), counts) * resolution;
-            // Full scale itself is shown; the margin keeps it there after decimal rounding.
-            if (Math.abs(value) <= range.fullScale() * (1 + 1e-9) && Double.isFinite(value)) {
+            double value = onRange(truth, range, errors.get(i), passed);
+            if (fits(value, range)) {
                 // No meter shows less than nothing on an ohms range.
                 return written(unit == Unit.OHM ? Math.max(0, value) : value, unit, range);
             }

@@ -38,7 +38,9 @@ final class Wiring {
     /** All that is joined to the board between two nodes, in parallel; infinity for nothing. */
     double across(Node one, Node other) {
         double siemens = 0;
-        for (Joint joint : joints) {
+        // A plain loop: while the trimmer turns this is asked for thousands of times.
+        for (int i = 0; i < joints.size(); i++) {
+            Joint joint = joints.get(i);
             if (!joint.lifted() && joint.pair().joins(one, other)) {
                 siemens += 1 / joint.part().ohms();
             }

@@ -1,8 +1,10 @@
 package railtrim.procedure;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -12,6 +14,8 @@ import java.util.function.Supplier;
 final class Recall {
     private static final int MOST = 64;
 
+    private final Map<String, Standing.Kept> looks = new HashMap<>();
+
     private final Map<List<Object>, Object> known = new LinkedHashMap<>(MOST, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
@@ -20,6 +24,15 @@ final class Recall {
             return size() > MOST;
         }
     };
+
+    /** How the step looked the last time, where it rested on the very same. */
+    Optional<Standing.Kept> look(String step, Object basis) {
+        return Optional.ofNullable(looks.get(step)).filter(kept -> kept.basis().equals(basis));
+    }
+
+    void keep(String step, Standing.Kept kept) {
+        looks.put(step, kept);
+    }
 
     /** @param inputs the sum's name and everything it depends on, each with a true {@code equals} */
     @SuppressWarnings("unchecked")

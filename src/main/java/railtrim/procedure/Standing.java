@@ -278,19 +278,57 @@ final class Standing {
         private final Map<String, Long> freshest = new HashMap<>();
         private final List<Look> looks = new ArrayList<>();
 
+        private int firstOpen = -1;
+
         Pass() {
             figures.power(power);
-            for (Step step : steps) {
-                looks.add(look(step));
+            boolean asBefore = true;
+            for (int i = 0; i < steps.size(); i++) {
+                Step step = steps.get(i);
+                long base = base(step);
+                Basis basis = basis(step, base);
+                boolean early = step.phase().compareTo(Phase.STEP_DOWN) < 0;
+                Optional<Kept> kept = asBefore && early ? recall.look(step.id(), basis) : Optional.empty();
+                asBefore = kept.isPresent();
+                looks.add(kept.isPresent() ? again(kept.get()) : look(step, base));
+                if (early && kept.isEmpty()) {
+                    recall.keep(step.id(), new Kept(basis, looks.get(i), freshest.get(step.id())));
+                }
+                firstOpen = firstOpen < 0 && !looks.get(i).done() && !offAlready(i) ? i : firstOpen;
             }
         }
 
-        private Look look(Step step) {
+        private long base(Step step) {
+            return Math.max(reopened.getOrDefault(step.id(), 0L), Math.max(rested(step), loop(step)));
+        }
+
+        private Basis basis(Step step, long base) {
+            return new Basis(
+                    byStep.getOrDefault(step.id(), List.of()),
+                    reopened.getOrDefault(step.id(), 0L),
+                    base,
+                    expired.getOrDefault(step.id(), 0L),
+                    again.getOrDefault(step.id(), 0L),
+                    dwellSeen.getOrDefault(step.id(), -1L),
+                    firstOpen >= 0);
+        }
+
+        /** Nothing changed up to here, so this step looks as it did. */
+        private Look again(Kept kept) {
+            figures.take(kept.look().counting());
+            freshest.put(kept.look().step().id(), kept.freshest());
+            return kept.look();
+        }
+
+        private Look look(Step step, long base) {
             List<Entry> all = byStep.getOrDefault(step.id(), List.of());
             long reopening = reopened.getOrDefault(step.id(), 0L);
-            long base = Math.max(reopening, Math.max(rested(step), loop(step)));
-            List<Entry> counting =
-                    all.stream().filter(entry -> counts(step, entry, base)).toList();
+            List<Entry> counting = new ArrayList<>();
+            for (Entry entry : all) {
+                if (counts(step, entry, base)) {
+                    counting.add(entry);
+                }
+            }
             figures.take(counting);
             freshest.put(step.id(), freshest(step, counting, base));
             boolean needed = step.needed().test(figures);
@@ -355,10 +393,11 @@ final class Standing {
         }
 
         private long rested(Step step) {
-            return step.restsOn().stream()
-                    .mapToLong(id -> freshest.getOrDefault(id, 0L))
-                    .max()
-                    .orElse(0);
+            long newest = 0;
+            for (String id : step.restsOn()) {
+                newest = Math.max(newest, freshest.getOrDefault(id, 0L));
+            }
+            return newest;
         }
 
         private long loop(Step step) {
@@ -372,28 +411,34 @@ final class Standing {
         }
 
         private List<String> open(Step step, List<Entry> all, long reopening) {
-            Set<String> acknowledged = all.stream()
-                    .filter(entry -> entry.sequence() > reopening && entry.fact() instanceof Fact.Acknowledged)
-                    .map(entry -> ((Fact.Acknowledged) entry.fact()).caution())
-                    .collect(Collectors.toSet());
-            return step.cautions().stream()
-                    .filter(caution -> !acknowledged.contains(caution))
-                    .toList();
+            if (step.cautions().isEmpty()) {
+                return List.of();
+            }
+            List<String> open = new ArrayList<>(step.cautions());
+            for (Entry entry : all) {
+                if (entry.sequence() > reopening && entry.fact() instanceof Fact.Acknowledged acknowledged) {
+                    open.remove(acknowledged.caution());
+                }
+            }
+            return open;
         }
 
         private List<String> missing(Step step, List<Entry> counting) {
             long since = again.getOrDefault(step.id(), 0L);
-            Set<String> answered = counting.stream()
-                    .flatMap(entry -> Figures.fieldOf(entry.fact())
-                            .filter(field -> entry.sequence() > since || Lasting.is(step.id(), field))
-                            .stream())
-                    .collect(Collectors.toSet());
-            return step.fields().stream()
-                    .filter(field -> !(field instanceof Field.Text text) || text.required())
-                    .filter(field -> field.asked().test(figures))
-                    .map(Field::id)
-                    .filter(id -> !answered.contains(id))
-                    .toList();
+            Set<String> answered = new HashSet<>();
+            for (Entry entry : counting) {
+                Figures.fieldOf(entry.fact())
+                        .filter(field -> entry.sequence() > since || Lasting.is(step.id(), field))
+                        .ifPresent(answered::add);
+            }
+            List<String> missing = new ArrayList<>();
+            for (Field field : step.fields()) {
+                boolean wanted = !(field instanceof Field.Text text) || text.required();
+                if (wanted && !answered.contains(field.id()) && field.asked().test(figures)) {
+                    missing.add(field.id());
+                }
+            }
+            return missing;
         }
 
         /** What was and what was not seen of a wait that was broken off, and an answer that came too soon. */
@@ -431,12 +476,7 @@ final class Standing {
 
         /** Index of the first step looked at that is not done, −1 when all are. */
         int current() {
-            for (int i = 0; i < looks.size(); i++) {
-                if (!looks.get(i).done() && !offAlready(i)) {
-                    return i;
-                }
-            }
-            return -1;
+            return firstOpen;
         }
 
         /** A step that only switches off is spared where the rail was proven dead after the powered steps before it, as by making safe. */
@@ -567,7 +607,19 @@ final class Standing {
         }
     }
 
-    private record Look(
+    /**
+     * All that decides how a step before the way down looks, apart from the steps before it: those after it depend on the job as a whole.
+     *
+     * @param all facts of the step; a job only grows, so the same number with the same last one are the same
+     * @param openBefore whether a step before it is not done
+     */
+    private record Basis(
+            List<Entry> all, long reopening, long base, long expired, long again, long dwellSeen, boolean openBefore) {}
+
+    /** How a step looked the last time, and on what that rested. */
+    record Kept(Object basis, Look look, long freshest) {}
+
+    record Look(
             Step step,
             boolean needed,
             boolean skipped,
