@@ -248,7 +248,7 @@ final class ResistorChoice implements Asked {
             rows.add(List.of(
                     words.of(
                             "command.resistor." + joined(candidate),
-                            candidate.values().stream().map(Display::ohms).toArray()),
+                            candidate.values().stream().map(Display::part).toArray()),
                     Display.volts(circuit.signed(candidate.voltage())),
                     Display.volts(circuit.signed(candidate.lowest())),
                     Display.volts(circuit.signed(candidate.highest())),

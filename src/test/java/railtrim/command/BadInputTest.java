@@ -178,7 +178,7 @@ class BadInputTest {
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3.6V",
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 1.2V",
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --at-least 3.1V",
-                "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --most 3",
+                "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --most 4",
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --most 0",
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --parts missing.csv",
                 "resistor --place out-adj --reference 1.25V --stock 3.555V --leg 220R --target 3V --parts src",
