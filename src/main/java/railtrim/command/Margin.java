@@ -119,9 +119,8 @@ final class Margin implements Asked {
         if (!next.spreadKnown()) {
             sheet.say(words.of("command.margin.one-run"));
         }
-        if (!worth(next)) {
+        if (!worth(next) && next.spreadKnown()) {
             sheet.say(words.of("command.margin.next-none"));
-            return;
         }
         if (!next.coldTried() && next.worth(next.coldGain())) {
             sheet.say(gain("command.margin.next-cold", next, next.coldGain()));
@@ -129,7 +128,8 @@ final class Margin implements Asked {
         if (next.worth(next.warmGain())) {
             sheet.say(gain("command.margin.next-warm", next, next.warmGain()));
         } else if (next.worth(next.fiveGain())) {
-            sheet.say(gain("command.margin.next-five", next, next.fiveGain()));
+            String key = next.spreadKnown() ? "command.margin.next-five" : "command.margin.next-five-if";
+            sheet.say(gain(key, next, next.fiveGain()));
         }
     }
 

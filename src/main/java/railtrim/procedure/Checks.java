@@ -372,9 +372,12 @@ final class Checks {
             findings.add(says("verdict.next.warm", gain(next.warmGain()), saved(next, next.warmGain())));
         }
         if (five) {
-            findings.add(says("verdict.next.five", gain(next.fiveGain()), saved(next, next.fiveGain())));
+            findings.add(says(
+                    next.spreadKnown() ? "verdict.next.five" : "verdict.next.five-if",
+                    gain(next.fiveGain()),
+                    saved(next, next.fiveGain())));
         }
-        if (!cold && !warm && !five) {
+        if (!cold && !warm && !five && next.spreadKnown()) {
             findings.add(says("verdict.next.enough"));
         }
         return findings;

@@ -14,7 +14,7 @@ final class BudgetLines {
     private static final int ENOUGH_RUNS = 5;
 
     /** With fewer runs, at least this many times their spread: about the table factor of many runs with something to spare, our own choice. */
-    static final double FEW_RUNS_FACTOR = 4;
+    private static final double FEW_RUNS_FACTOR = 4;
 
     private final Given given;
     private final FailVoltage fail;

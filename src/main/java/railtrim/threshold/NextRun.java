@@ -9,7 +9,7 @@ import railtrim.threshold.MarginBudget.Given;
  *
  * <p>A further run is taken to scatter like those before. That makes the tolerance factor smaller, but the highest fault of all runs a little higher: by
  * s·(φ(z) − z·(1 − Φ(z))) with z how many deviations s the highest run lies above the mean (the unit normal loss). With one run nobody
- * knows the scatter; then it is taken as our allowance implies it, and said so.
+ * knows the scatter; then the figures hold if later runs agree with it within a step, and whoever shows them has to say so.
  *
  * @param now fail voltage and margin as they stand, not rounded, volts; {@code warm} expected after one more warm run; {@code cold} after one more that begins
  *     cold; {@code five} after as many warm ones as make five in all
@@ -57,9 +57,7 @@ public record NextRun(
         FailVoltage fail = given.fail();
         double width = fail.bracketHigh() - fail.bracketLow();
         double least = width / Math.sqrt(12);
-        double spread =
-                fail.spreadKnown().orElse(MarginBudget.SPREAD_ALLOWANCE * given.stock() / BudgetLines.FEW_RUNS_FACTOR);
-        double scatter = Math.max(1e-6, Math.max(least, spread));
+        double scatter = Math.max(1e-6, Math.max(least, fail.spreadKnown().orElse(least)));
         double highest = fail.bracketLow() + width / 2;
         double raised = highest;
         for (int i = 0; i < more; i++) {

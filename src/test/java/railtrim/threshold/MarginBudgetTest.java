@@ -57,6 +57,38 @@ class MarginBudgetTest {
         assertEquals(0.118913, budget.rootSumSquare(), 1e-6);
     }
 
+    /** What each line says about itself carries its own numbers: 3 % of stock, 20 mV, two runs. */
+    @Test
+    void everyLineNamesTheNumbersItRestsOn() {
+        MarginBudget one = budget(run(1, 3.00, 2.92, -2.90), false, false);
+        assertEquals("3", digits(line(one, "spread"), 0));
+        assertEquals(List.of("2.900 V", "2.920 V"), line(one, "step").basis().values());
+        assertEquals(List.of("20 mV"), line(one, "meter").basis().values());
+        assertEquals("1", digits(line(one, "load"), 0));
+        MarginBudget two = budget(both(run(1, 3.00, 2.904, -2.90), run(2, 3.00, 2.904, -2.90)), false, false);
+        // s = 4 mV/√12 = 1.2 mV
+        assertEquals("2", digits(line(two, "spread"), 0));
+        assertEquals("1.2 mV", line(two, "spread").basis().values().get(1));
+    }
+
+    /** The number in front, without noughts behind its point. */
+    private static String digits(Line line, int value) {
+        return line.basis().values().get(value).replaceFirst("[^0-9.].*", "").replaceFirst("\\.0*$", "");
+    }
+
+    /** The widest probabilities that are taken are 0.5 and 0.999, and a step and a meter of nothing. */
+    @Test
+    void theEndsOfTheRangesBelongToThem() {
+        FailVoltage fail = FailVoltage.of(run(1, 3.0, -2.9));
+        for (double probability : new double[] {0.5, 0.999}) {
+            assertTrue(MarginBudget.of(new Given(fail, 3.3, 0, 0, true, true, probability, probability))
+                            .sum()
+                    > 0);
+        }
+        assertKey("threshold.step", new Given(fail, 3.3, 3.3, 0, true, true, 0.95, 0.99));
+        assertKey("threshold.meter", new Given(fail, 3.3, 0, 3.3, true, true, 0.95, 0.99));
+    }
+
     @Test
     void aSumThatIsWholeStepsIsNotRoundedFurther() {
         // 2.900 + 0.020 + 0.099 + 0.0255 + 0.0165 + 3·0.033 = 3.160

@@ -45,12 +45,47 @@ class NextRunTest {
         assertEquals(tried.warmGain(), tried.coldGain(), 1e-9);
     }
 
+    /**
+     * By hand: s = 30 mV/√12 = 8.660 mV. A second run raises the highest by 0.398942·s = 3.455 mV and leaves the allowance for the scatter (99 mV) as it
+     * is. Five in all raise it by 0.91266·s = 7.904 mV; their bound 2.715 V + 5.741·s − 2.737904 V = 26.81 mV takes the allowance's place.
+     */
     @Test
-    void afterOneRunASecondBuysNothingButFiveDo() {
+    void afterOneRunASecondBuysNothingButFiveThatAgreeDo() {
         NextRun next = NextRun.after(given(runs(2.70), false)).orElseThrow();
         assertFalse(next.spreadKnown());
-        assertFalse(next.worth(next.warmGain()), "two runs say hardly more about the scatter than one");
         assertEquals(1, next.runs());
+        assertEquals(-0.003455, next.warmGain(), 1e-6);
+        assertEquals(0.099 - 0.02681 - 0.007904, next.fiveGain(), 2e-5);
+        assertFalse(next.worth(next.warmGain()));
+        assertTrue(next.worth(next.fiveGain()));
+    }
+
+    /**
+     * By hand: 2.70 V + step 30 mV + spread + meter 10 mV + drift 16.5 mV + load 33 mV + ageing 33 mV; spread of three 2.715 V + 10.553·s − 2.73 V,
+     * of four 2.715 V + 7.042·s − 2.733455 V, the highest fault raised by 3.455 mV.
+     */
+    @Test
+    void theFiguresOfAFourthRunByHand() {
+        NextRun next = NextRun.after(given(runs(2.70, 2.70, 2.70), true)).orElseThrow();
+        double s = 0.03 / Math.sqrt(12);
+        double others = 0.03 + 0.010 + 0.0165 + 0.033 + 0.033;
+        assertEquals(2.70 + others + 2.715 + 10.553 * s - 2.73, next.now(), 1e-5);
+        assertEquals(2.703455 + others + 2.715 + 7.042 * s - 2.733455, next.warm(), 1e-5);
+    }
+
+    /** Runs at 2.66, 2.70 and 2.74 V: the highest lies about one deviation above the mean, so it is raised by a twelfth of one, not by 0.399. */
+    @Test
+    void aHighestRunFarAboveTheOthersIsHardlyRaised() {
+        Given three = given(runs(2.66, 2.70, 2.74), true);
+        NextRun next = NextRun.after(three).orElseThrow();
+        double s = three.fail().spread();
+        // few runs: the spread line is four deviations at most, or the allowance; counted from the highest, which alone
+        // moves
+        double raised = s * NextRun.loss((2.755 - 2.715) / s);
+        double before = Math.max(0.099, 2.715 + 4 * s - 2.77);
+        double after = Math.max(0.099, 2.715 + 4 * s - 2.77 - raised);
+        assertEquals(before - after - raised, next.warmGain(), 1e-9);
+        assertTrue(raised < 0.12 * s);
     }
 
     @Test

@@ -71,6 +71,13 @@ class ToleranceFactorTest {
         assertEquals(0.95, (double) held / samples, 0.0055, "seed " + seed);
     }
 
+    /** At half coverage and half confidence the bound is about the mean; two values at 99.9 % both know next to nothing. */
+    @Test
+    void theEndsOfTheRangeBelongToIt() {
+        assertEquals(0, ToleranceFactor.oneSided(1000, 0.5, 0.5), 1e-3);
+        assertTrue(ToleranceFactor.oneSided(2, 0.999, 0.999) > 1000);
+    }
+
     @ParameterizedTest
     @CsvSource({"1, 0.95, 0.99", "10, 1.0, 0.99", "10, 0.95, 0.4", "1001, 0.95, 0.99"})
     void outsideItsRangeThereIsNoFactor(int runs, double confidence, double coverage) {
