@@ -29,10 +29,12 @@ public enum Node {
     /** Two nodes. */
     public record Pair(Node first, Node second) {
         public static final Pair RAIL = new Pair(OUTPUT, GROUND);
+        private static final Pair UPPER = new Pair(OUTPUT, ADJUST);
+        private static final Pair LOWER = new Pair(ADJUST, GROUND);
 
         /** The two ends of a resistor of the divider. */
         public static Pair of(Leg leg) {
-            return leg == Leg.UPPER ? new Pair(OUTPUT, ADJUST) : new Pair(ADJUST, GROUND);
+            return leg == Leg.UPPER ? UPPER : LOWER;
         }
 
         /** Where the reference voltage can be measured. */

@@ -39,7 +39,9 @@ class RehearsalTest {
         "storage-controller, basic",
         "storage-controller, middle",
         "network-blade, middle",
-        "network-blade, fine"
+        "network-blade, fine",
+        "delay-unit, middle",
+        "studio-clock, middle"
     })
     void anHonestHandFinishesAndTheResistorHoldsTheChipBetweenFailAndStock(String board, String meter) {
         Outcome outcome = new Rehearsal(PROCEDURE, meter(meter)).play(DemoBoards.named(board), 3);
