@@ -1,16 +1,12 @@
 package railtrim.procedure;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Supplier;
 import railtrim.circuit.Circuit;
-import railtrim.circuit.Doubt;
 import railtrim.circuit.InCircuit;
 import railtrim.circuit.LineCheck;
 import railtrim.circuit.LineSolve;
@@ -19,13 +15,11 @@ import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.circuit.RegulatorFamily;
-import railtrim.circuit.Supply;
 import railtrim.heat.Heat;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.parts.Resistors;
-import railtrim.parts.Series;
 import railtrim.parts.Trimmers;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Meter;
@@ -40,31 +34,22 @@ import railtrim.threshold.Trial;
  * method says "as read".
  */
 public final class Figures {
-    private static final double START_TOLERANCE = 0.10;
-
-    /** A common film resistor of 100 ppm/K, 40 K warmer than when it was measured. */
-    private static final double DRIFT = 100e-6 * 40;
-
-    private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
-    private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
-    /** Volts; our own line between the two kinds of pass transistor, from the dropouts in the makers' data sheets. */
-    private static final double LEAST_LASTING_DROPOUT = 1;
-
-    private static final LineCheck NO_LINE = new LineCheck(List.of(), Optional.empty());
-    private static final double CONFIDENCE = 0.95;
-    private static final double COVERAGE = 0.99;
-
     private final Job job;
-    private final RegulatorFamilies families;
-    private final Recall recall;
     private final Map<String, Entry> live = new HashMap<>();
     private final Map<String, Object> computed = new HashMap<>();
+    private final BoardFigures board;
+    private final LineFigures line = new LineFigures(this);
+    private final TrimmerFigures trimmer;
+    private final MarginFigures margin;
+    private final ResistorFigures resistor;
     private State.Power power = State.Power.OFF;
 
     Figures(Job job, RegulatorFamilies families, Recall recall) {
         this.job = job;
-        this.families = families;
-        this.recall = recall;
+        this.board = new BoardFigures(this, families, recall);
+        this.trimmer = new TrimmerFigures(this, recall);
+        this.margin = new MarginFigures(this, recall);
+        this.resistor = new ResistorFigures(this, recall);
     }
 
     /** Takes in the facts of one more step that count; what was computed before may change by them. */
@@ -97,7 +82,7 @@ public final class Figures {
         return Optional.empty();
     }
 
-    // ---- what was written -------------------------------------------------------------------------------------------
+    // what was written
 
     Optional<Entry> entry(String field) {
         return Optional.ofNullable(live.get(field));
@@ -173,21 +158,10 @@ public final class Figures {
                 .toList();
     }
 
-    // ---- the board
-    // ---------------------------------------------------------------------------------------------------
+    // the board
 
     public Meter meter() {
-        return memo("meter", () -> switch (choice("meter.class").orElse("basic")) {
-            case "middle" -> Meter.middle();
-            case "fine" -> Meter.fine();
-            case "typed" ->
-                Meter.typed(
-                        number("meter.volt.percent").orElse(1),
-                        number("meter.volt.digits").orElse(5),
-                        number("meter.ohm.percent").orElse(1),
-                        number("meter.ohm.digits").orElse(5));
-            default -> Meter.basic();
-        });
+        return board.meter();
     }
 
     double voltUncertainty(double volts) {
@@ -203,38 +177,7 @@ public final class Figures {
     }
 
     public Optional<RegulatorFamily> family() {
-        return memo(
-                "family",
-                () -> chose("reg.family", "other")
-                        ? typedFamily()
-                        : choice("reg.family").flatMap(families::named));
-    }
-
-    private Optional<RegulatorFamily> typedFamily() {
-        OptionalDouble reference = number("sheet.reference");
-        Optional<Place> place = choice("sheet.place").flatMap(id -> attempt(() -> Place.of(id)));
-        if (reference.isEmpty() || place.isEmpty()) {
-            return Optional.empty();
-        }
-        double nominal = reference.getAsDouble();
-        double bias = number("sheet.bias").orElse(0);
-        return Optional.of(new RegulatorFamily(
-                "other",
-                text("reg.marking").orElse("other"),
-                place.get(),
-                number("sheet.reference.low").orElse(nominal),
-                nominal,
-                number("sheet.reference.high").orElse(nominal),
-                bias,
-                bias,
-                number("sheet.minimum-load").orElse(Double.NaN),
-                number("sheet.dropout").orElse(Double.NaN),
-                number("sheet.input.highest").orElse(Double.NaN),
-                Double.NaN,
-                Double.NaN,
-                Map.of(),
-                null,
-                List.of()));
+        return board.family();
     }
 
     public Optional<Place> place() {
@@ -251,20 +194,7 @@ public final class Figures {
 
     /** Roles given so far, pin 1 first, then the tab where the outline has one; empty where not given yet. */
     public List<Optional<PinRole>> pins() {
-        List<Optional<PinRole>> pins = new ArrayList<>();
-        outline().ifPresent(outline -> {
-            for (int pin = 1; pin <= outline.pins(); pin++) {
-                pins.add(role("pin." + pin));
-            }
-            if (outline.hasTab()) {
-                pins.add(role("pin.tab"));
-            }
-        });
-        return pins;
-    }
-
-    private Optional<PinRole> role(String field) {
-        return choice(field).flatMap(id -> attempt(() -> PinRole.of(id)));
+        return board.pins();
     }
 
     /** The reference voltage: as measured between the clips once that was done, else the data sheet's. */
@@ -308,179 +238,60 @@ public final class Figures {
 
     /** Whether legs, reference and stock voltage belong together, and the true leg that follows; empty until all were read. */
     public Optional<InCircuit.Agreement> agreement() {
-        return memo("agreement", () -> {
-            if (place().isEmpty() || anyEmpty(reference(), stock(), readLeg(), readOther())) {
-                return Optional.empty();
-            }
-            double leg = readLeg().getAsDouble();
-            double other = readOther().getAsDouble();
-            double stock = stock().getAsDouble();
-            double reference = reference().getAsDouble();
-            if (stock <= reference) {
-                return Optional.empty();
-            }
-            double referenceHalfWidth = 1.8 * voltUncertainty(reference);
-            return recall.once(
-                    List.of("agreement", reference, bias(), stock, leg, other, meter()),
-                    () -> attempt(() -> InCircuit.check(
-                            reference,
-                            referenceHalfWidth,
-                            bias(),
-                            stock,
-                            voltUncertainty(stock),
-                            leg,
-                            ohmUncertainty(leg),
-                            other,
-                            ohmUncertainty(other))));
-        });
+        return board.agreement();
     }
 
     double bias() {
         return family().map(RegulatorFamily::biasOrZero).orElse(0.0);
     }
 
-    // ---- the law
-    // -----------------------------------------------------------------------------------------------------
+    // the law
 
     /** Readings that lie on the straight line, stock first, all under the named load. */
     public List<LineSolve.Point> points() {
-        return List.copyOf(pointsByName().values());
+        return line.points();
     }
 
     /** What each of {@link #points} is: "stock", "first", "soak" or "fitted". */
     List<String> pointNames() {
-        return List.copyOf(pointsByName().keySet());
-    }
-
-    private Map<String, LineSolve.Point> pointsByName() {
-        Map<String, LineSolve.Point> points = new LinkedHashMap<>();
-        stock().ifPresent(stock -> points.put("stock", point(Double.POSITIVE_INFINITY, stock)));
-        addPoint(points, "first", "trimmer.max", "first.loaded");
-        addPoint(points, "soak", "setting.trimmer", "soak.volts");
-        addPoint(points, "fitted", "hand.ohms", "fit.loaded");
-        return points;
-    }
-
-    private void addPoint(Map<String, LineSolve.Point> points, String name, String added, String volts) {
-        if (ohms(added).isPresent() && magnitude(volts).isPresent()) {
-            points.put(name, point(ohms(added).getAsDouble(), magnitude(volts).getAsDouble()));
-        }
-    }
-
-    private LineSolve.Point point(double added, double volts) {
-        double ofAdded = Double.isInfinite(added) ? 0 : ohmUncertainty(added);
-        return new LineSolve.Point(added, volts, voltUncertainty(volts), ofAdded);
+        return line.pointNames();
     }
 
     public Optional<LineSolve.Solution> solution() {
-        return memo("solution", () -> solved(points()));
-    }
-
-    /** Without the resistor that is fitted in the end: what it was chosen by stays what it was. */
-    private Optional<LineSolve.Solution> solutionOfTheTrimmer() {
-        Map<String, LineSolve.Point> points = pointsByName();
-        points.remove("fitted");
-        return solved(List.copyOf(points.values()));
-    }
-
-    private Optional<LineSolve.Solution> solved(List<LineSolve.Point> points) {
-        if (points.size() < 2 || place().isEmpty() || reference().isEmpty()) {
-            return Optional.empty();
-        }
-        return attempt(() -> LineSolve.solve(place().get(), reference().getAsDouble(), points));
+        return line.solution();
     }
 
     /** Whether the readings lie on one line, and which to measure again if not. */
     public LineCheck lineCheck() {
-        return memo(
-                "lineCheck",
-                () -> place().isPresent() && reference().isPresent()
-                        ? attempt(() -> LineCheck.of(
-                                        place().get(),
-                                        reference().getAsDouble(),
-                                        points(),
-                                        agreement()
-                                                .map(InCircuit.Agreement::legLow)
-                                                .orElse(0.0),
-                                        agreement()
-                                                .map(InCircuit.Agreement::legHigh)
-                                                .orElse(Double.POSITIVE_INFINITY)))
-                                .orElse(NO_LINE)
-                        : NO_LINE);
+        return line.lineCheck();
     }
 
     /** The true leg with what the readings leave open, ohms; empty with fewer than two. */
     public Optional<Propagation.Result> legDoubt() {
-        return memo("legDoubt", () -> legDoubt(points()));
+        return line.legDoubt();
     }
 
     Optional<Propagation.Result> legDoubt(List<LineSolve.Point> points) {
-        if (place().isEmpty() || reference().isEmpty()) {
-            return Optional.empty();
-        }
-        double reference = reference().getAsDouble();
-        return attempt(() -> Doubt.leg(place().get(), reference, referenceUncertainty(), points));
+        return line.legDoubt(points);
     }
 
     /** The voltage that so many ohms across the leg will give, by the line through the readings, volts; empty with fewer than two. */
     Optional<Propagation.Result> voltageDoubt(double added) {
-        if (place().isEmpty() || reference().isEmpty() || solution().isEmpty()) {
-            return Optional.empty();
-        }
-        double reference = reference().getAsDouble();
-        return attempt(() -> Doubt.voltage(
-                place().get(), reference, referenceUncertainty(), points(), added, ohmUncertainty(added)));
-    }
-
-    /** Standard, volts: the meter's where the reference was measured, else that of the published spread. */
-    private double referenceUncertainty() {
-        if (magnitude("ref.volts").isPresent()) {
-            return voltUncertainty(magnitude("ref.volts").getAsDouble());
-        }
-        return family().map(family -> (family.referenceHigh() - family.referenceLow()) / 2 / Math.sqrt(3))
-                .filter(Double::isFinite)
-                .orElse(0.0);
+        return line.voltageDoubt(added);
     }
 
     /** Best estimate of the true circuit so far: solved from the trimmer's setting where that is known, else from the readings on the board. */
     public Optional<Circuit> circuit() {
-        return memo("circuit", () -> {
-            if (ohms("setting.trimmer").isPresent() && magnitude("soak.volts").isPresent()) {
-                Optional<Circuit> solved = solutionOfTheTrimmer().flatMap(line -> attempt(() -> line.circuit(bias())));
-                if (solved.isPresent()) {
-                    return solved;
-                }
-            }
-            OptionalDouble leg = agreement()
-                    .map(agreement -> OptionalDouble.of(agreement.leg()))
-                    .orElse(readLeg());
-            return circuitWith(leg);
-        });
+        return line.circuit();
     }
 
     /** The circuit with the largest true leg that the readings allow: what the start voltage is judged by. */
     Optional<Circuit> worstCircuit() {
-        return memo(
-                "worstCircuit",
-                () -> circuitWith(agreement()
-                        .map(agreement -> OptionalDouble.of(agreement.legHigh()))
-                        .orElse(readLeg())));
+        return line.worstCircuit();
     }
 
     Optional<Circuit> bestCaseCircuit() {
-        return memo(
-                "bestCaseCircuit",
-                () -> circuitWith(agreement()
-                        .map(agreement -> OptionalDouble.of(agreement.legLow()))
-                        .orElse(readLeg())));
-    }
-
-    private Optional<Circuit> circuitWith(OptionalDouble leg) {
-        if (place().isEmpty() || anyEmpty(reference(), stock(), leg)) {
-            return Optional.empty();
-        }
-        return attempt(() -> Circuit.fromStock(
-                place().get(), reference().getAsDouble(), stock().getAsDouble(), leg.getAsDouble(), bias()));
+        return line.bestCaseCircuit();
     }
 
     /**
@@ -488,155 +299,43 @@ public final class Figures {
      * trimmer in hand counts as the part to be added.
      */
     public List<Slip> slips() {
-        return memo(
-                "slips",
-                () -> circuit()
-                        .map(circuit -> Slip.all(
-                                circuit, addedOrPlanned(), leastAdded(), supply(), ratedHigh(), outline(), pins()))
-                        .orElse(List.of()));
+        return line.slips();
     }
 
-    private double addedOrPlanned() {
-        double now = addedNow().orElse(Double.POSITIVE_INFINITY);
-        return Double.isFinite(now) ? now : ohms("trimmer.max").orElse(now);
-    }
-
-    /** The trimmer turned right down, until a fixed resistor has its place. */
-    private double leastAdded() {
-        return chose("fit.left", "resistor-only")
-                ? addedOrPlanned()
-                : Math.min(addedOrPlanned(), ohms("trimmer.min").orElse(Double.POSITIVE_INFINITY));
-    }
-
-    /**
-     * A Darlington pass transistor keeps about its whole dropout of a volt and more at any load; a low-dropout part drops next to nothing when its
-     * load is light, and then the input comes through whole.
-     */
-    private Supply supply() {
-        double dropout = family().map(RegulatorFamily::dropout)
-                .filter(value -> value >= LEAST_LASTING_DROPOUT)
-                .orElse(0.0);
-        return input().isPresent() ? new Supply(input().getAsDouble(), dropout) : null;
-    }
-
-    // ---- the trimmer
-    // -------------------------------------------------------------------------------------------------
-
-    private Optional<Trimmers.Wish> trimmerWish() {
-        if (anyEmpty(floor(), number("aim.drop"))) {
-            return Optional.empty();
-        }
-        return Optional.of(new Trimmers.Wish(
-                number("aim.drop").getAsDouble() / 100, floor().getAsDouble(), START_TOLERANCE, List.of(25, 12, 1)));
-    }
+    // the trimmer
 
     public List<Trimmers.Candidate> trimmers() {
-        return memo(
-                "trimmers",
-                () -> worstCircuit()
-                        .flatMap(circuit -> trimmerWish()
-                                .flatMap(wish -> attempt(() -> recall.once(
-                                        List.of("trimmers", circuit, wish), () -> Trimmers.rank(circuit, wish)))))
-                        .orElse(List.of()));
+        return trimmer.trimmers();
     }
 
     public Optional<Trimmers.Candidate> trimmerPicked() {
-        return choice("trimmer.pick")
-                .flatMap(id -> trimmers().stream()
-                        .filter(candidate -> Choices.trimmerId(candidate).equals(id))
-                        .findFirst());
+        return trimmer.trimmerPicked();
     }
 
     public Optional<Trimmers.InHand> trimmerInHand() {
-        return memo("trimmerInHand", () -> {
-            OptionalDouble maximum = ohms("trimmer.max");
-            OptionalDouble minimum = ohms("trimmer.min");
-            if (anyEmpty(maximum, minimum)
-                    || worstCircuit().isEmpty()
-                    || trimmerWish().isEmpty()) {
-                return Optional.empty();
-            }
-            double most = maximum.getAsDouble();
-            double least = minimum.getAsDouble();
-            return attempt(() -> Trimmers.judge(
-                    worstCircuit().get(),
-                    trimmerWish().get(),
-                    most,
-                    ohmUncertainty(most),
-                    least,
-                    ohmUncertainty(least)));
-        });
+        return trimmer.trimmerInHand();
     }
 
     /** Predicted voltage at power-up with the trimmer in hand at its maximum; once it was read, that reading. */
     public OptionalDouble start() {
-        OptionalDouble read = magnitude("first.loaded");
-        if (read.isPresent()) {
-            return read;
-        }
-        OptionalDouble maximum = ohms("trimmer.max");
-        return maximum.isPresent() && circuit().isPresent()
-                ? OptionalDouble.of(circuit().get().magnitude(maximum.getAsDouble()))
-                : OptionalDouble.empty();
+        return trimmer.start();
     }
 
     /** Ohms across the leg now: the trimmer's maximum, its setting, or the fixed resistor; infinity for none; empty where not known. */
     public OptionalDouble addedNow() {
-        if (chose("fit.left", "resistor-only")) {
-            return ohms("hand.ohms");
-        }
-        if (ohms("setting.trimmer").isPresent()) {
-            return ohms("setting.trimmer");
-        }
-        if (choice("solder.pair").isPresent()) {
-            return trimmerTurned() ? OptionalDouble.empty() : ohms("trimmer.max");
-        }
-        return OptionalDouble.of(Double.POSITIVE_INFINITY);
+        return trimmer.addedNow();
     }
 
-    /** Whether the trimmer was set to a voltage after it was last proven at its maximum. */
-    private boolean trimmerTurned() {
-        List<Entry> entries = job.entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            String field = fieldOf(entries.get(i).fact()).orElse("");
-            if (SETTINGS.contains(field)) {
-                return true;
-            }
-            if (AT_MAXIMUM.contains(field)) {
-                return false;
-            }
-        }
-        return false;
-    }
-
-    // ---- the way down
-    // ------------------------------------------------------------------------------------------------
+    // the way down
 
     /** Last output reading since the board was switched on, empty while it is off. */
     public OptionalDouble now() {
-        if (power != State.Power.ON) {
-            return OptionalDouble.empty();
-        }
-        List<Entry> entries = job.entries();
-        for (int i = entries.size() - 1; i >= 0 && !(entries.get(i).fact() instanceof Fact.Power); i--) {
-            if (entries.get(i).fact() instanceof Fact.Reading reading
-                    && RailFields.isRail(reading.field())
-                    && !RailFields.isDead(reading.field())) {
-                return OptionalDouble.of(Math.abs(reading.value()));
-            }
-        }
-        return OptionalDouble.empty();
+        return margin.now();
     }
 
     /** Last reading of the output of any kind, power on or off, as read. */
     public OptionalDouble rail() {
-        List<Entry> entries = job.entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).fact() instanceof Fact.Reading reading && RailFields.isRail(reading.field())) {
-                return OptionalDouble.of(reading.value());
-            }
-        }
-        return OptionalDouble.empty();
+        return margin.rail();
     }
 
     Descent descent() {
@@ -645,9 +344,7 @@ public final class Figures {
 
     /** Size of one decrement: 1 % of stock or two counts of the meter, whichever is more, in whole 5 mV; a choice of this program, no standard. */
     public double stepVolts() {
-        double stock = stock().orElse(0);
-        double least = Math.max(0.01 * stock, 2 * voltResolution(stock));
-        return Math.max(0.005, Math.round(least / 0.005) * 0.005);
+        return margin.stepVolts();
     }
 
     public OptionalDouble lastGood() {
@@ -669,38 +366,16 @@ public final class Figures {
     }
 
     public Optional<FailVoltage> failVoltage() {
-        return memo("fail", () -> trials().isEmpty() ? Optional.empty() : attempt(() -> FailVoltage.of(trials())));
+        return margin.failVoltage();
     }
 
     public Optional<MarginBudget> budget() {
-        return memo(
-                "budget",
-                () -> budgetGiven()
-                        .flatMap(given ->
-                                recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)))));
-    }
-
-    private Optional<MarginBudget.Given> budgetGiven() {
-        return failVoltage()
-                .map(fail -> new MarginBudget.Given(
-                        fail,
-                        stock().orElseThrow(),
-                        stepVolts(),
-                        voltUncertainty(fail.fail()),
-                        trials().stream().anyMatch(Trial::cold),
-                        false,
-                        CONFIDENCE,
-                        COVERAGE));
+        return margin.budget();
     }
 
     /** What one more run down to the fault would be expected to buy; empty where no run ended in a fault. */
     public Optional<NextRun> nextRun() {
-        return memo(
-                "nextRun",
-                () -> budgetGiven()
-                        .flatMap(given -> recall.once(
-                                List.of("nextRun", given),
-                                () -> attempt(() -> NextRun.after(given)).flatMap(next -> next))));
+        return margin.nextRun();
     }
 
     /** The voltage chosen after the margin. */
@@ -708,63 +383,24 @@ public final class Figures {
         return magnitude("target.volts");
     }
 
-    // ---- the resistor
-    // ------------------------------------------------------------------------------------------------
+    // the resistor
 
     /** No corner of a resistor's tolerance may come below this: what the budget recommends, or less where that was chosen with a reason. */
     public OptionalDouble resistorFloor() {
-        if (target().isEmpty() || budget().isEmpty()) {
-            return target();
-        }
-        return OptionalDouble.of(Math.min(target().getAsDouble(), budget().get().recommended()));
-    }
-
-    /**
-     * What the meter leaves open about the leg, ohms, expanded: the trimmer's setting and the resistor are read by the same meter, so its
-     * relative error at the setting is all that stays.
-     */
-    private double legUncertainty(Circuit circuit) {
-        double setting = ohms("setting.trimmer").orElse(Double.NaN);
-        return Double.isNaN(setting) ? 0 : 2 * circuit.leg() * ohmUncertainty(setting) / setting;
+        return resistor.resistorFloor();
     }
 
     public List<Resistors.Candidate> resistors() {
-        return memo("resistors", () -> {
-            Optional<Series> series = choice("res.series").flatMap(id -> attempt(() -> Series.valueOf(id)));
-            Optional<Double> tolerance =
-                    choice("res.tolerance").flatMap(percent -> attempt(() -> Double.parseDouble(percent) / 100));
-            Optional<Integer> most = choice("res.most").flatMap(count -> attempt(() -> Integer.valueOf(count)));
-            if (circuit().isEmpty()
-                    || resistorFloor().isEmpty()
-                    || series.isEmpty()
-                    || tolerance.isEmpty()
-                    || most.isEmpty()) {
-                return List.of();
-            }
-            double target = Math.max(
-                    magnitude("soak.volts").orElse(target().getAsDouble()),
-                    resistorFloor().getAsDouble());
-            Resistors.Wish wish =
-                    new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get(), DRIFT);
-            Circuit circuit = circuit().get();
-            double doubt = legUncertainty(circuit);
-            return recall.once(
-                    List.of("resistors", circuit, doubt, wish, series.get()),
-                    () -> attempt(() -> Resistors.choose(circuit, doubt, wish, series.get()))
-                            .orElse(List.of()));
-        });
+        return resistor.resistors();
     }
 
     public Optional<Resistors.Candidate> chosen() {
-        return choice("res.pick")
-                .flatMap(id -> resistors().stream()
-                        .filter(candidate -> Choices.resistorId(candidate).equals(id))
-                        .findFirst());
+        return resistor.chosen();
     }
 
     /** Voltage with the fixed resistor fitted, as read. */
     public OptionalDouble fitted() {
-        return magnitude("fit.loaded").isPresent() ? magnitude("fit.loaded") : magnitude("fit.volts");
+        return resistor.fitted();
     }
 
     public Optional<Heat.Powers> powers() {
@@ -773,36 +409,17 @@ public final class Figures {
 
     /** @param leakage share of the current that does not follow the voltage, 0 to 1 */
     Optional<Heat.Powers> powers(double leakage) {
-        OptionalDouble after = fitted().isPresent() ? fitted() : target();
-        if (anyEmpty(input(), stock(), after)) {
-            return Optional.empty();
-        }
-        return attempt(() -> {
-            Heat.Powers powers = Heat.powers(
-                    input().getAsDouble(),
-                    stock().getAsDouble(),
-                    after.getAsDouble(),
-                    number("load.current").orElse(Double.NaN),
-                    leakage);
-            return linear()
-                    ? powers
-                    : new Heat.Powers(
-                            powers.loadBefore(), powers.loadAfter(), Double.NaN, Double.NaN, powers.relative(), false);
-        });
+        return resistor.powers(leakage);
     }
 
     /** A series-pass regulator, whose loss is (Vin − V)·I; the data sheets of switching and shunt ones give no dropout. */
     boolean linear() {
-        return family().filter(family -> family.place() == Place.OUT_ADJ
-                        || family.place() == Place.NEGATIVE_OUT_ADJ
-                        || !Double.isNaN(family.dropout()))
-                .isPresent();
+        return resistor.linear();
     }
 
-    // ---- helpers
-    // -----------------------------------------------------------------------------------------------------
+    // helpers
 
-    private static boolean anyEmpty(OptionalDouble... values) {
+    static boolean anyEmpty(OptionalDouble... values) {
         for (OptionalDouble value : values) {
             if (value.isEmpty()) {
                 return true;
@@ -815,7 +432,7 @@ public final class Figures {
      * A sum that readings far outside any circuit cannot satisfy is "not known", the step's own checks say why. So is an answer that was never
      * offered, which only a file made by hand can hold.
      */
-    private static <T> Optional<T> attempt(Supplier<T> sum) {
+    static <T> Optional<T> attempt(Supplier<T> sum) {
         try {
             return Optional.of(sum.get());
         } catch (BadInput | IllegalArgumentException impossible) {
@@ -824,7 +441,7 @@ public final class Figures {
     }
 
     @SuppressWarnings("unchecked")
-    private <T> T memo(String key, Supplier<T> sum) {
+    <T> T memo(String key, Supplier<T> sum) {
         if (!computed.containsKey(key)) {
             T value = sum.get();
             computed.put(key, value);

@@ -1,0 +1,94 @@
+package railtrim.procedure;
+
+import static railtrim.procedure.Figures.attempt;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
+import railtrim.threshold.FailVoltage;
+import railtrim.threshold.MarginBudget;
+import railtrim.threshold.NextRun;
+import railtrim.threshold.Trial;
+
+/** The way down, where it fails, and how far to stay away. */
+final class MarginFigures {
+    private static final double CONFIDENCE = 0.95;
+    private static final double COVERAGE = 0.99;
+
+    private final Figures figures;
+    private final Recall recall;
+
+    MarginFigures(Figures figures, Recall recall) {
+        this.figures = figures;
+        this.recall = recall;
+    }
+
+    OptionalDouble now() {
+        if (figures.power() != State.Power.ON) {
+            return OptionalDouble.empty();
+        }
+        List<Entry> entries = figures.job().entries();
+        for (int i = entries.size() - 1; i >= 0 && !(entries.get(i).fact() instanceof Fact.Power); i--) {
+            if (entries.get(i).fact() instanceof Fact.Reading reading
+                    && RailFields.isRail(reading.field())
+                    && !RailFields.isDead(reading.field())) {
+                return OptionalDouble.of(Math.abs(reading.value()));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    OptionalDouble rail() {
+        List<Entry> entries = figures.job().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (entries.get(i).fact() instanceof Fact.Reading reading && RailFields.isRail(reading.field())) {
+                return OptionalDouble.of(reading.value());
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    double stepVolts() {
+        double stock = figures.stock().orElse(0);
+        double least = Math.max(0.01 * stock, 2 * figures.voltResolution(stock));
+        return Math.max(0.005, Math.round(least / 0.005) * 0.005);
+    }
+
+    Optional<FailVoltage> failVoltage() {
+        return figures.memo(
+                "fail",
+                () -> figures.trials().isEmpty() ? Optional.empty() : attempt(() -> FailVoltage.of(figures.trials())));
+    }
+
+    Optional<MarginBudget> budget() {
+        return figures.memo(
+                "budget",
+                () -> budgetGiven()
+                        .flatMap(given ->
+                                recall.once(List.of("budget", given), () -> attempt(() -> MarginBudget.of(given)))));
+    }
+
+    private Optional<MarginBudget.Given> budgetGiven() {
+        return failVoltage()
+                .map(fail -> new MarginBudget.Given(
+                        fail,
+                        figures.stock().orElseThrow(),
+                        stepVolts(),
+                        figures.voltUncertainty(fail.fail()),
+                        figures.trials().stream().anyMatch(Trial::cold),
+                        false,
+                        CONFIDENCE,
+                        COVERAGE));
+    }
+
+    Optional<NextRun> nextRun() {
+        return figures.memo(
+                "nextRun",
+                () -> budgetGiven()
+                        .flatMap(given -> recall.once(
+                                List.of("nextRun", given),
+                                () -> attempt(() -> NextRun.after(given)).flatMap(next -> next))));
+    }
+}
