@@ -11,6 +11,7 @@ import railtrim.procedure.Phase;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
+import railtrim.procedure.TakeOver;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
@@ -138,6 +139,11 @@ final class TextPage {
     }
 
     /** What to expect, shown before the reading is typed. */
+    /** What another job says about it, to hold against what is on the bench. */
+    void proposed(Field field, State state) {
+        TakeOver.inWords(field, state.figures(), words).ifPresent(says -> wrapped("", says));
+    }
+
     void expected(Field.Expected expected, Unit unit) {
         wrapped(
                 "  ",

@@ -123,7 +123,7 @@ final class TextWizard {
             page.scrollAway();
         }
         page.ask(field);
-        proposed(state, field);
+        page.proposed(field, state);
         if (field instanceof Field.Number number) {
             course.expected(number.id()).ifPresent(expected -> page.expected(expected, number.unit()));
         } else if (field instanceof Field.Choice choice) {
@@ -137,20 +137,6 @@ final class TextWizard {
     }
 
     /** A second reading is worth something only where the first cannot be seen while it is taken. */
-    /** What another job says about it, to hold against what is on the bench. */
-    private void proposed(State state, Field field) {
-        state.figures().proposed(field.id()).ifPresent(value -> {
-            String shown = field instanceof Field.Choice choice
-                    ? choice.options().apply(state.figures()).stream()
-                            .filter(option -> option.id().equals(value))
-                            .map(option -> words.of(option.label()))
-                            .findFirst()
-                            .orElse(value)
-                    : value;
-            page.say("command.text.proposed", Typed.shown(shown));
-        });
-    }
-
     private static boolean hidesTheFirst(Field field) {
         return field instanceof Field.Number number && number.again().isPresent();
     }

@@ -1,8 +1,10 @@
 package railtrim.parts;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import railtrim.circuit.Circuit;
+import railtrim.quantity.Display;
 
 /** Turns a setting into resistors that can be bought: one, two or three, with the worst case counted. */
 public final class Resistors {
@@ -59,7 +61,26 @@ public final class Resistors {
             double voltage,
             double lowest,
             double highest,
-            double power) {}
+            double power) {
+
+        /** "680 Ω", "470 Ω + 220 Ω" for series, "1 kΩ ∥ 2.2 kΩ" for parallel, "1 kΩ + (2.2 kΩ ∥ 3.3 kΩ)" for both. */
+        public String partsInWords() {
+            return switch (arrangement) {
+                case SINGLE, SERIES -> joined(values, " + ");
+                case PARALLEL -> joined(values, " ∥ ");
+                case SERIES_PARALLEL -> Display.part(values.get(0)) + " + (" + joined(rest(), " ∥ ") + ")";
+                case PARALLEL_SERIES -> Display.part(values.get(0)) + " ∥ (" + joined(rest(), " + ") + ")";
+            };
+        }
+
+        private List<Double> rest() {
+            return values.subList(1, values.size());
+        }
+
+        private static String joined(List<Double> ohms, String joint) {
+            return ohms.stream().map(Display::part).collect(Collectors.joining(joint));
+        }
+    }
 
     /** Resistance that gives the target exactly, ohms. */
     public static double exact(Circuit circuit, double target) {

@@ -124,16 +124,10 @@ final class Choices {
                         resistorId(candidate),
                         Message.of(
                                 "option.res.pick.named",
-                                partsInWords(candidate),
+                                candidate.partsInWords(),
                                 Display.volts(candidate.voltage()),
                                 Display.volts(candidate.lowest()),
                                 Display.volts(candidate.highest()))))
                 .toList();
-    }
-
-    /** "680 Ω", "470 Ω + 220 Ω" for series, "1 kΩ ∥ 2.2 kΩ" for parallel. */
-    public static String partsInWords(Resistors.Candidate candidate) {
-        String joint = candidate.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
-        return candidate.values().stream().map(Display::part).collect(Collectors.joining(joint));
     }
 }

@@ -52,6 +52,21 @@ public final class TakeOver {
         return List.copyOf(plan.values());
     }
 
+    /** What the other job says about a field, as a sentence to stand beside it; an answer as it is offered, where it still is. */
+    public static Optional<String> inWords(Field field, Figures figures, Words words) {
+        return figures.proposed(field.id())
+                .map(value -> field instanceof Field.Choice choice ? label(choice, value, figures, words) : value)
+                .map(value -> words.of("take-over.says", PlainText.of(value)));
+    }
+
+    private static String label(Field.Choice field, String id, Figures figures, Words words) {
+        return field.options().apply(figures).stream()
+                .filter(option -> option.id().equals(id))
+                .map(option -> words.of(option.label()))
+                .findFirst()
+                .orElse(id);
+    }
+
     private static boolean printed(String field) {
         return PRINTED.contains(field) || field.matches("pin\\.([1-8]|tab)");
     }

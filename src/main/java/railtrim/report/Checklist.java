@@ -6,7 +6,7 @@ import railtrim.procedure.State;
 import railtrim.procedure.Words;
 
 /**
- * A job written out for people: what was done, how it was proven, and how to undo it. Every text in it is plain (see {@link Plain}) and still has
+ * A job written out for people: what was done, how it was proven, and how to undo it. Every text in it is plain (see {@link railtrim.quantity.PlainText}) and still has
  * to be escaped by whoever writes it out. Made from the job alone, without a clock: the same job gives the same checklist.
  *
  * @param mark the words NOT COMPLETE, or empty

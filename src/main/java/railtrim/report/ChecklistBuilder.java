@@ -11,6 +11,7 @@ import railtrim.procedure.State.Card;
 import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
+import railtrim.quantity.PlainText;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
 
@@ -45,7 +46,7 @@ final class ChecklistBuilder {
         for (Phase phase : Phase.values()) {
             sections.addAll(phase(phase));
         }
-        String title = source.say("report.title", Plain.text(state.job().name()));
+        String title = source.say("report.title", PlainText.of(state.job().name()));
         return new Checklist(title, mark, missing(), sections);
     }
 

@@ -7,6 +7,7 @@ import railtrim.circuit.Leg;
 import railtrim.circuit.Place;
 import railtrim.job.Fact;
 import railtrim.procedure.Figures;
+import railtrim.quantity.PlainText;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Drawing.Shape;
 
@@ -80,7 +81,7 @@ final class DividerDrawing {
     }
 
     private Optional<String> read(String field) {
-        return figures.reading(field).map(Fact.Reading::typed).map(Plain::text);
+        return figures.reading(field).map(Fact.Reading::typed).map(PlainText::of);
     }
 
     private void node(int y, String name) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
 import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
 import railtrim.threshold.Trial;
@@ -37,7 +38,7 @@ final class FaultPart {
                 .map(entry -> source.say(
                         "report.down.fault-note",
                         source.when(entry.time()),
-                        Plain.text(((Fact.Note) entry.fact()).text())))
+                        PlainText.of(((Fact.Note) entry.fact()).text())))
                 .toList();
         if (!notes.isEmpty()) {
             blocks.add(new Block.Points(notes));
@@ -51,7 +52,7 @@ final class FaultPart {
                 Display.volts(trial.volts()),
                 source.say(trial.fault() ? "report.down.fault" : "report.down.good"),
                 source.say(trial.cold() ? "report.down.cold" : "report.down.warm"),
-                Plain.text(trial.load()));
+                PlainText.of(trial.load()));
     }
 
     List<Block> events() {
@@ -92,7 +93,7 @@ final class FaultPart {
             return Optional.of(source.say(
                     "report.event.reading",
                     source.label(reading.field()),
-                    Plain.text(reading.typed()),
+                    PlainText.of(reading.typed()),
                     source.withMeter(reading)));
         }
         return Optional.empty();
@@ -104,7 +105,7 @@ final class FaultPart {
     }
 
     private String reason(String text) {
-        String plain = Plain.text(text);
+        String plain = PlainText.of(text);
         return plain.isEmpty() ? source.say("report.no-reason") : plain;
     }
 }

@@ -11,6 +11,7 @@ import railtrim.job.Origin;
 import railtrim.procedure.Figures;
 import railtrim.procedure.State.Card;
 import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
 import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Pair;
@@ -71,7 +72,7 @@ final class GlancePart {
         return figures.family()
                 .map(RegulatorFamily::name)
                 .filter(family -> !family.equals(marking))
-                .map(family -> source.say("report.glance.regulator", marking, Plain.text(family)))
+                .map(family -> source.say("report.glance.regulator", marking, PlainText.of(family)))
                 .orElse(marking);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import railtrim.procedure.Figures;
 import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
 import railtrim.report.Checklist.Block;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
@@ -70,7 +71,7 @@ final class MarginPart {
 
     private String chosen(double target) {
         return figures.text("target.reason")
-                .map(reason -> source.say("report.margin.chosen-because", Display.volts(target), Plain.text(reason)))
+                .map(reason -> source.say("report.margin.chosen-because", Display.volts(target), PlainText.of(reason)))
                 .orElseGet(() -> source.say("report.margin.chosen", Display.volts(target)));
     }
 }

@@ -36,7 +36,7 @@ final class ResistorPart {
 
     private List<Pair> pairs(Resistors.Candidate chosen) {
         List<Pair> pairs = new ArrayList<>();
-        pairs.add(pair("report.resistor.parts", parts(chosen)));
+        pairs.add(pair("report.resistor.parts", chosen.partsInWords()));
         pairs.add(pair(
                 "report.resistor.arrangement",
                 source.say("report.arrangement." + chosen.arrangement().id())));
@@ -98,17 +98,12 @@ final class ResistorPart {
                     chosen.get().values().size() > 1
                             ? "report.resistor.with-tolerance-two"
                             : "report.resistor.with-tolerance",
-                    parts(chosen.get()),
+                    chosen.get().partsInWords(),
                     Display.of(100 * tolerance().get(), Unit.PERCENT),
                     source.say(
                             "report.arrangement." + chosen.get().arrangement().id()));
         }
         return figures.reading("hand.ohms").map(source::withMeter).orElseGet(source::notKnown);
-    }
-
-    private static String parts(Resistors.Candidate chosen) {
-        String joint = chosen.arrangement() == Resistors.Arrangement.PARALLEL ? " ∥ " : " + ";
-        return chosen.values().stream().map(Display::part).collect(Collectors.joining(joint));
     }
 
     private Optional<Double> tolerance() {

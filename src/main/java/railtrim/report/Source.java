@@ -22,6 +22,7 @@ import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.quantity.PlainText;
 import railtrim.quantity.Quantity;
 import railtrim.quantity.Unit;
 
@@ -40,17 +41,17 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
     }
 
     String say(String key, String... values) {
-        return Plain.text(words.of(key, (Object[]) values));
+        return PlainText.of(words.of(key, (Object[]) values));
     }
 
     /** A message whose key was made from what stands in a stranger's file may have no words; then the key itself is shown. */
     String say(Message message) {
-        return Plain.text(words.has(message.key()) ? words.of(message) : message.key());
+        return PlainText.of(words.has(message.key()) ? words.of(message) : message.key());
     }
 
     /** For keys made from what stands in a file: an unknown one is shown as it is. */
     String sayOr(String key, String otherwise) {
-        return words.has(key) ? say(key) : Plain.text(otherwise);
+        return words.has(key) ? say(key) : PlainText.of(otherwise);
     }
 
     String notKnown() {
@@ -62,7 +63,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
     }
 
     String text(Optional<String> text) {
-        return text.map(Plain::text).filter(plain -> !plain.isEmpty()).orElseGet(this::notKnown);
+        return text.map(PlainText::of).filter(plain -> !plain.isEmpty()).orElseGet(this::notKnown);
     }
 
     String when(Instant time) {
@@ -85,7 +86,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
                 .filter(Field.Choice.class::isInstance)
                 .flatMap(field -> offered(entry, (Field.Choice) field, choice.option()))
                 .map(this::say)
-                .orElseGet(() -> Plain.text(choice.option()));
+                .orElseGet(() -> PlainText.of(choice.option()));
     }
 
     /** Most lists of answers never change; the others are looked up as they were. */
@@ -156,7 +157,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
     }
 
     String readBack(Fact.Reading reading) {
-        return Plain.text(Display.inWords(new Quantity(reading.value(), reading.unit(), reading.typed())));
+        return PlainText.of(Display.inWords(new Quantity(reading.value(), reading.unit(), reading.typed())));
     }
 
     // ---- steps
@@ -176,7 +177,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
                     caution.consequence(),
                     caution.avoidance());
         } catch (BadInput unknown) {
-            return Plain.text(id);
+            return PlainText.of(id);
         }
     }
 }

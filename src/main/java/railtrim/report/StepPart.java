@@ -13,6 +13,7 @@ import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
 import railtrim.quantity.Display;
+import railtrim.quantity.PlainText;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
 
@@ -88,7 +89,7 @@ final class StepPart {
                     .orElseGet(() -> source.say("report.step.no-range"));
             return Optional.of(List.of(
                     source.label(reading.field()),
-                    Plain.text(reading.typed()),
+                    PlainText.of(reading.typed()),
                     source.readBack(reading),
                     source.withMeter(reading),
                     expected,
@@ -98,7 +99,8 @@ final class StepPart {
             return Optional.of(
                     List.of(source.label(choice.field()), source.option(entry, choice), "", "", "", time, remark));
         } else if (fact instanceof Fact.Note note) {
-            return Optional.of(List.of(source.label(note.field()), Plain.text(note.text()), "", "", "", time, remark));
+            return Optional.of(
+                    List.of(source.label(note.field()), PlainText.of(note.text()), "", "", "", time, remark));
         } else if (fact instanceof Fact.Power power) {
             String said = source.say(power.on() ? "report.step.switched-on" : "report.step.switched-off");
             return Optional.of(List.of(source.label(power.step() + ".switch"), said, "", "", "", time, remark));
@@ -116,9 +118,9 @@ final class StepPart {
         List<String> remarks = new ArrayList<>();
         for (Entry entry : entries) {
             if (entry.fact() instanceof Fact.Skipped skipped) {
-                remarks.add(source.say("report.event.skipped", Plain.text(skipped.reason())));
+                remarks.add(source.say("report.event.skipped", PlainText.of(skipped.reason())));
             } else if (entry.fact() instanceof Fact.Reopened again) {
-                remarks.add(source.say("report.event.reopened", Plain.text(again.reason())));
+                remarks.add(source.say("report.event.reopened", PlainText.of(again.reason())));
             }
         }
         state.findings()

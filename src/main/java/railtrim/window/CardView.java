@@ -69,7 +69,7 @@ final class CardView {
     private static CardView resume(Words words, Desk desk, State.Card.Resume resume) {
         CardView view = new CardView(words, desk, Optional.of(resume), "resume", Icon.CLOCK);
         view.say(words.of("card.resume.why"), "card-text");
-        view.say(words.of("window.resume.gap", gap(words, resume.gapSeconds())), "card-text");
+        view.say(gap(words, resume.gapSeconds()), "card-text");
         resume.note().ifPresent(note -> view.say(words.of("window.resume.note", note), "card-note"));
         view.say(words.of("card.resume.action"), "action");
         resume.fields().forEach(view::field);
@@ -175,12 +175,14 @@ final class CardView {
 
     private static String gap(Words words, long seconds) {
         long minutes = seconds / 60;
-        if (minutes < 120) {
-            return words.of("window.gap.minutes", Long.toString(minutes));
-        }
         long hours = minutes / 60;
+        if (seconds < 0) {
+            return words.of("window.resume.gap.unknown");
+        } else if (minutes < 120) {
+            return words.of("window.resume.gap.minutes", Long.toString(minutes));
+        }
         return hours < 48
-                ? words.of("window.gap.hours", Long.toString(hours))
-                : words.of("window.gap.days", Long.toString(hours / 24));
+                ? words.of("window.resume.gap.hours", Long.toString(hours))
+                : words.of("window.resume.gap.days", Long.toString(hours / 24));
     }
 }

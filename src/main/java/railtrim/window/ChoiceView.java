@@ -49,6 +49,8 @@ final class ChoiceView implements FieldView {
     public void show(Standing standing) {
         showing = true;
         frame.show(standing, Unit.COUNT);
+        frame.proposed(desk.proposed(field, words)
+                .filter(says -> standing.open() && standing.answer().isEmpty()));
         List<Field.Option> now = field.options().apply(desk.state().figures());
         if (!now.equals(offered)) {
             offered = List.copyOf(now);

@@ -16,7 +16,9 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.TakeOver;
 import railtrim.procedure.Verdict;
+import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
 
@@ -61,6 +63,11 @@ final class Desk {
 
     State state() {
         return state;
+    }
+
+    /** What a job taken over as a plan says about a field, in words. */
+    Optional<String> proposed(Field field, Words words) {
+        return TakeOver.inWords(field, state.figures(), words);
     }
 
     /** Called after anything changed. */

@@ -3,6 +3,7 @@ package railtrim.window;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -10,7 +11,9 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.Step;
 import railtrim.procedure.Words;
+import railtrim.quantity.Message;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
@@ -22,6 +25,7 @@ final class Dwell {
     private final Desk desk;
     private final Label left = Build.label("", "dwell-left");
     private final Label span = Build.prose("", "dwell-span");
+    private final Label broken = Build.prose("", "dwell-span");
     private final ProgressBar bar = new ProgressBar();
     private final VBox box;
 
@@ -36,7 +40,7 @@ final class Dwell {
         desk.pass()
                 .ifPresent(pass -> head.getChildren()
                         .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));
-        box = Build.column("dwell", head, bar, span);
+        box = Build.column("dwell", head, bar, span, broken);
     }
 
     Node node() {
@@ -51,6 +55,9 @@ final class Dwell {
         if (!shown) {
             return;
         }
+        Optional<Message> brokenOff = brokenOff(step);
+        broken.setText(brokenOff.map(words::of).orElse(""));
+        Build.present(broken, brokenOff.isPresent());
         long remaining = desk.course().dwellLeft();
         left.setText(
                 remaining > 0
@@ -62,6 +69,14 @@ final class Dwell {
                 remaining > 0
                         ? words.of("window.dwell.span", clock(end.minusSeconds(whole)), clock(end))
                         : words.of("window.dwell.missed"));
+    }
+
+    /** What was not seen of a wait that was broken off belongs beside the timer, not among the findings below the fields. */
+    static Optional<Message> brokenOff(StepState step) {
+        return step.findings().stream()
+                .map(Step.Finding::message)
+                .filter(message -> message.key().equals("dwell.broken-off"))
+                .findFirst();
     }
 
     private void passOver(LongConsumer pass) {

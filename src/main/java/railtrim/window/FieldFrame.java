@@ -21,6 +21,7 @@ final class FieldFrame {
     private final Label label;
     private final Label expected = Build.prose("", "expect");
     private final Label because = Build.prose("", "expect-because");
+    private final Label proposed = Build.prose("", "proposed");
     private final Label readBack = Build.prose("", "read-back");
     private final VBox verdict = Build.column("verdicts");
     private final Button sure;
@@ -34,9 +35,16 @@ final class FieldFrame {
         sure.setAccessibleText(words.of("window.sure.say", FieldWords.label(words, field)));
         box = Build.column("field", label);
         FieldWords.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
-        box.getChildren().addAll(expected, because, entry, readBack, verdict, sure);
+        box.getChildren().addAll(expected, because, proposed, entry, readBack, verdict, sure);
         Build.present(sure, false);
         readBack("");
+        proposed(Optional.empty());
+    }
+
+    /** What the job says that was taken over as a plan. It stands beside the entry and is never in it. */
+    void proposed(Optional<String> says) {
+        proposed.setText(says.orElse(""));
+        Build.present(proposed, says.isPresent());
     }
 
     Node node() {

@@ -1,11 +1,14 @@
 package railtrim.window;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
+import railtrim.quantity.Message;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
@@ -26,8 +29,12 @@ final class Findings {
     }
 
     void show(StepState step) {
-        box.getChildren().setAll(step.findings().stream().map(this::finding).toList());
-        Build.present(box, !step.findings().isEmpty());
+        Optional<Message> besideTimer = desk.working() ? Dwell.brokenOff(step) : Optional.empty();
+        List<Step.Finding> findings = step.findings().stream()
+                .filter(finding -> besideTimer.filter(finding.message()::equals).isEmpty())
+                .toList();
+        box.getChildren().setAll(findings.stream().map(this::finding).toList());
+        Build.present(box, !findings.isEmpty());
     }
 
     private Node finding(Step.Finding finding) {

@@ -179,9 +179,11 @@ final class JobPage {
         note.getStyleClass().add("first-focus");
         note.setAccessibleText(words.of("window.pause.label"));
         VBox body = Build.column("sheet-body", Build.prose(words.of("window.pause.text"), "sheet-text"));
-        if (power() != State.Power.OFF) {
-            body.getChildren().add(Build.prose(words.of("window.pause.powered"), "sheet-alert"));
-        }
+        body.getChildren()
+                .add(
+                        power() == State.Power.OFF
+                                ? Build.prose(words.of("window.pause.off"), "sheet-text")
+                                : Build.prose(words.of("window.pause.powered"), "sheet-alert"));
         body.getChildren().add(note);
         Button stay = Build.button("pause-stay", words.of("window.pause.stay"), shell.sheet()::close, "plain");
         Button keep = Build.button("pause-keep", words.of("window.pause.keep"), () -> pause(note.getText()), "primary");

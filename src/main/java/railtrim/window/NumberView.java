@@ -50,12 +50,17 @@ final class NumberView implements FieldView {
         showing = true;
         open = standing.open();
         frame.show(standing, field.unit());
+        frame.proposed(desk.proposed(field, words)
+                .filter(says -> standing.open() && standing.answer().isEmpty()));
         boolean unsent = !desk.draft(field.id()).isEmpty();
         answered = standing.answer().isPresent() && !unsent;
         if (standing.hidden()) {
             entry.setText(words.of("window.hidden"));
         } else if (answered) {
             entry.setText(standing.answer().orElseThrow());
+        } else if (!unsent) {
+            // Asked again after a break: the reading of before would only lead astray.
+            entry.clear();
         }
         entry.setEditable(open && !standing.hidden());
         entry.setDisable(!open && standing.answer().isEmpty());

@@ -13,7 +13,8 @@ final class Standings {
 
     static FieldView.Standing of(Desk desk, StepState state, Field field) {
         boolean open = desk.open(field);
-        Optional<String> answer = answer(field.id(), state.entries());
+        boolean askedAgain = desk.working() && state.missing().contains(field.id());
+        Optional<String> answer = askedAgain ? Optional.empty() : answer(field.id(), state.entries());
         if (answer.isEmpty() && !desk.working()) {
             // A step that is walked again and again keeps its last answer in view until the person goes on.
             answer = answer(field.id(), desk.state().figures().history(field.id()));

@@ -12,6 +12,7 @@ import railtrim.window.kit.Build;
 
 /** Free words. */
 final class TextView implements FieldView {
+    private final Words words;
     private final Desk desk;
     private final Field.Text field;
     private final TextField entry = new TextField();
@@ -20,6 +21,7 @@ final class TextView implements FieldView {
     private boolean open;
 
     TextView(Words words, Desk desk, Field.Text field) {
+        this.words = words;
         this.desk = desk;
         this.field = field;
         entry.setId(Ids.field(field.id()));
@@ -46,11 +48,13 @@ final class TextView implements FieldView {
     public void show(Standing standing) {
         boolean unsent = !desk.draft(field.id()).isEmpty();
         open = false;
-        if (standing.answer().isPresent() && !unsent) {
-            entry.setText(standing.answer().get());
+        if (!unsent) {
+            entry.setText(standing.answer().orElse(""));
         }
         open = standing.open();
         frame.show(standing, Unit.COUNT);
+        frame.proposed(desk.proposed(field, words)
+                .filter(says -> standing.open() && standing.answer().isEmpty()));
         entry.setEditable(open);
         entry.setDisable(!open && standing.answer().isEmpty());
         entry.setAccessibleText(frame.spoken());

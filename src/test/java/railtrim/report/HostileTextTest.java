@@ -46,6 +46,7 @@ import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
+import railtrim.quantity.PlainText;
 import railtrim.quantity.Unit;
 import railtrim.report.pdf.Extracted;
 import railtrim.report.pdf.PdfReport;
@@ -102,7 +103,7 @@ class HostileTextTest {
         Document page = parse(Files.readString(write(hostileJob()).get(0)));
         String text = page.getDocumentElement().getTextContent();
         for (String hostile : HOSTILE) {
-            assertTrue(text.contains(Plain.text(hostile)), hostile);
+            assertTrue(text.contains(PlainText.of(hostile)), hostile);
         }
         NodeList all = page.getElementsByTagName("*");
         Set<String> elements = new HashSet<>();
@@ -254,7 +255,7 @@ class HostileTextTest {
         });
         assertEquals(List.of(), made);
         for (String hostile : HOSTILE) {
-            assertTrue(joined(text.toString()).contains(joined(Plain.text(hostile))), hostile);
+            assertTrue(joined(text.toString()).contains(joined(PlainText.of(hostile))), hostile);
         }
         // Each heading is one of ours: as many as the checklist has sections, and one for the title.
         long headings = markdown.lines().filter(line -> line.startsWith("#")).count();
@@ -272,7 +273,7 @@ class HostileTextTest {
                 .extensions(List.of(TablesExtension.create(), AutolinkExtension.create()))
                 .build();
         for (String hostile : HOSTILE) {
-            String plain = Plain.text(hostile);
+            String plain = PlainText.of(hostile);
             for (String before : List.of("", "- ", "1. ", "## ", "**x**: ")) {
                 StringBuilder read = new StringBuilder();
                 parser.parse(before + MarkdownReport.escape(plain)).accept(new AbstractVisitor() {
@@ -309,7 +310,7 @@ class HostileTextTest {
         byte[] pdf = PdfReport.write(checklist, Words.english(), Paper.A4);
         String text = Extracted.text(pdf);
         for (String hostile : HOSTILE) {
-            String letters = Plain.text(hostile).replace("🎹", "[U+1F3B9]");
+            String letters = PlainText.of(hostile).replace("🎹", "[U+1F3B9]");
             assertTrue(text.contains(Extracted.bare(letters)), hostile);
         }
         try (PDDocument document = Loader.loadPDF(pdf)) {
