@@ -79,7 +79,9 @@ public final class Bridges {
 
     private static Outcome outcome(Circuit circuit, PinRole one, PinRole two, Supply supply, double highest) {
         Set<PinRole> pair = Set.copyOf(List.of(seen(one), seen(two)));
-        if (pair.size() == 1) {
+        if (pair.contains(PinRole.HELPER)) {
+            return Outcome.UNKNOWN;
+        } else if (pair.size() == 1) {
             return new Outcome(OptionalDouble.of(circuit.stock()), false, circuit.stock() > limit(circuit, highest));
         } else if (pair.equals(Set.of(PinRole.OUTPUT, PinRole.ADJUST))) {
             return Outcome.of(fault(circuit, Fault.UPPER_SHORT, supply, highest));

@@ -10,7 +10,9 @@ public enum PinRole {
     CONTROL("control"),
     ENABLE("enable"),
     SWITCH("switch"),
-    /** Joined to nothing, or to something that takes no part in this job (boost, soft start, compensation). */
+    /** Serves the regulator alone (boost, soft start, compensation): takes no part in this job, but is not to be bridged or probed either. */
+    HELPER("helper"),
+    /** Joined to nothing inside. */
     NOT_CONNECTED("not-connected");
 
     private final String id;

@@ -22,7 +22,7 @@ public enum Node {
             case ADJUST -> Optional.of(ADJUST);
             case GROUND -> Optional.of(GROUND);
             case CONTROL -> Optional.of(CONTROL);
-            case SWITCH, NOT_CONNECTED -> Optional.empty();
+            case SWITCH, HELPER, NOT_CONNECTED -> Optional.empty();
         };
     }
 

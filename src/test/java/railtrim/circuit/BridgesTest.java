@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import railtrim.circuit.Bridges.Bridge;
+import railtrim.job.BuiltIn;
 
 class BridgesTest {
     /** LM1117 120/220 Ω, 60 µA (SNOS412Q 8.1) and MIC29302 1.65 k/1 k, 40 nA (DS20006068A). */
@@ -97,6 +98,26 @@ class BridgesTest {
                 .get(0);
         assertEquals(OptionalDouble.empty(), bridge.voltage());
         assertTrue(bridge.harmful());
+    }
+
+    /** Pins 5 and 6 of a TPS54331 are VSENSE and COMP, 6 and 7 COMP and GND: the loop then does what nobody can tell. */
+    @Test
+    void aHelperPinBridgedToAnyOtherCountsAsHarmful() {
+        List<PinRole> roles = RegulatorFamilies.of(BuiltIn.text("regulators.json"))
+                .named("tps54331")
+                .orElseThrow()
+                .pinouts()
+                .get(Outline.SOIC_8);
+        for (Bridge bridge : Bridges.table(FEEDBACK, Outline.SOIC_8, roles, new Supply(5, 0.5), Double.NaN)) {
+            if (bridge.firstRole() == PinRole.HELPER || bridge.secondRole() == PinRole.HELPER) {
+                assertEquals(OptionalDouble.empty(), bridge.voltage());
+                assertTrue(bridge.harmful());
+            }
+        }
+        List<PinRole> two = List.of(PinRole.HELPER, PinRole.HELPER, PinRole.INPUT);
+        assertTrue(Bridges.table(FEEDBACK, Outline.TO_92, two, new Supply(5, 0.5), Double.NaN)
+                .get(0)
+                .harmful());
     }
 
     /** Pins on opposite sides of a package are no neighbours: 2 and 3 of a SOT-23, 3 and 4 of a SOT-23-5, 4 and 5 of a SOIC-8. */

@@ -8,6 +8,7 @@ import static railtrim.circuit.PinRole.ADJUST;
 import static railtrim.circuit.PinRole.CONTROL;
 import static railtrim.circuit.PinRole.ENABLE;
 import static railtrim.circuit.PinRole.GROUND;
+import static railtrim.circuit.PinRole.HELPER;
 import static railtrim.circuit.PinRole.INPUT;
 import static railtrim.circuit.PinRole.OUTPUT;
 import static railtrim.circuit.PinRole.SENSE;
@@ -103,6 +104,14 @@ class RegulatorFamiliesTest {
         // From memory: floating reference between sense and adjust, a control supply of its own, power input on pin 5
         assertEquals(List.of(SENSE, ADJUST, OUTPUT, CONTROL, INPUT), pins("lt1580", Outline.TO_220_5));
         assertEquals(Leg.LOWER, FAMILIES.named("lt1580").orElseThrow().place().loweringLeg());
+    }
+
+    /** TPS54331 in SOIC-8: BOOT, VIN, EN, SS, VSENSE, COMP, GND, PH; from memory. */
+    @Test
+    void theHelperPinsOfASwitchingRegulatorAreNotCalledUnused() {
+        assertEquals(
+                List.of(HELPER, INPUT, ENABLE, HELPER, ADJUST, HELPER, GROUND, SWITCH),
+                pins("tps54331", Outline.SOIC_8));
     }
 
     @Test

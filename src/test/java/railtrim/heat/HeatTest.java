@@ -96,6 +96,94 @@ class HeatTest {
         assertEquals(25, Heat.temperatureAfter(25, 70, 1, 0));
     }
 
+    /** MCP1726 data sheet DS21936C, page 19: 1.192 W through 41 K/W makes 48.8 K (exactly 48.8925 K with 1.1925 W); here the other way round. */
+    @Test
+    void theThermalResistanceIsTheRiseForEachWatt() {
+        assertEquals(41, Heat.thermalResistance(50, 50 + 48.8925, 1.1925), 1e-9);
+        // Something colder than the room says that the thermometer is wrong, not that the sum is.
+        assertEquals(-5, Heat.thermalResistance(25, 15, 2), 1e-12);
+    }
+
+    /** What one measurement implies, the other sum has to give back: half the power, half the rise. */
+    @Test
+    void thermalResistanceAndPredictedTemperatureAgree() {
+        double resistance = Heat.thermalResistance(25, 70, 6.6);
+        assertEquals(25 + resistance * 3.3, Heat.temperatureAfter(25, 70, 6.6, 3.3), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "25, 70, 0, heat.powers",
+        "25, 70, -1, heat.powers",
+        "25, 70, NaN, heat.powers",
+        "25, 70, Infinity, heat.powers",
+        "NaN, 70, 1, heat.temperatures",
+        "25, Infinity, 1, heat.temperatures"
+    })
+    void aThermalResistanceNeedsAPowerAndTwoTemperatures(double room, double hot, double power, String key) {
+        BadInput refusal = assertThrows(BadInput.class, () -> Heat.thermalResistance(room, hot, power));
+        assertEquals(key, refusal.told().key());
+    }
+
+    /** By hand: a SOT-223 case at 80 °C that turns 2 W into heat through 15 K/W is at 110 °C inside; without power it is as warm as its case. */
+    @Test
+    void theJunctionIsWarmerThanItsCaseByPowerTimesResistance() {
+        assertEquals(110, Heat.junction(80, 2, 15), 1e-12);
+        assertEquals(80, Heat.junction(80, 0, 15), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "80, -0.001, 15, heat.powers",
+        "80, Infinity, 15, heat.powers",
+        "80, NaN, 15, heat.powers",
+        "80, 2, 0, heat.powers",
+        "80, 2, -15, heat.powers",
+        "NaN, 2, 15, heat.temperatures"
+    })
+    void aJunctionEstimateNeedsAPowerAResistanceAndACase(double atCase, double watts, double resistance, String key) {
+        BadInput refusal = assertThrows(BadInput.class, () -> Heat.junction(atCase, watts, resistance));
+        assertEquals(key, refusal.told().key());
+    }
+
+    /** By hand, 3.3 V to 3.0 V at 2 A with 30 % leaking: 0.7·2·3.0/3.3 + 0.3·2 = 1.872727 A, 5.618182 W. */
+    @Test
+    void theLeakingShareOfTheCurrentDoesNotFall() {
+        Powers powers = Heat.powers(5, 3.3, 3.0, 2, 0.3);
+        assertEquals(5.618182, powers.loadAfter(), 1e-6);
+        assertEquals(3.745455, powers.regulatorAfter(), 1e-6);
+    }
+
+    @Test
+    void aShareIsFromNoneToAll() {
+        assertEquals(
+                "heat.leakage",
+                assertThrows(BadInput.class, () -> Heat.powers(5, 3.3, 3, 2, -0.01))
+                        .told()
+                        .key());
+        assertEquals(
+                "heat.leakage",
+                assertThrows(BadInput.class, () -> Heat.powers(5, 3.3, 3, 2, 1.01))
+                        .told()
+                        .key());
+        assertEquals(6.6, Heat.powers(5, 3.3, 3.3, 2, 0).loadAfter(), 1e-12);
+        assertEquals(6.0, Heat.powers(5, 3.3, 3.0, 2, 1).loadAfter(), 1e-12);
+    }
+
+    @Test
+    void aRefusalSaysTheVoltagesWithTheirUnit() {
+        BadInput refusal = assertThrows(BadInput.class, () -> Heat.powers(5, 3, 3.1, 1, 0));
+        assertEquals(java.util.List.of("3.100 V", "3.000 V"), refusal.told().values());
+        BadInput open = assertThrows(BadInput.class, () -> Heat.powers(5, 3, Double.NaN, 1, 0));
+        assertEquals(java.util.List.of("NaN", "3.000 V"), open.told().values());
+    }
+
+    /** The input may be as low as the stock voltage itself: then the regulator takes nothing. */
+    @Test
+    void anInputAtTheStockVoltageLeavesTheRegulatorNothing() {
+        assertEquals(0, Heat.powers(3.3, 3.3, 3.0, 2, 0).regulatorBefore(), 1e-12);
+    }
+
     @Test
     void aLowerVoltageNeverHeatsTheLoad() {
         long seed = 7;

@@ -419,12 +419,12 @@ final class Samples {
         all.put("faults-three-pins", new FaultsDrawing(new FaultsData(three, some(3.555), false, false), WORDS));
         all.put("faults-negative", new FaultsDrawing(new FaultsData(three, some(3.6), true, true), WORDS));
         List<Slip> eight = new ArrayList<>(three.subList(2, 9));
-        eight.add(0, bridge(5, PinRole.ADJUST, PinRole.NOT_CONNECTED, none(), false, true));
-        eight.add(1, bridge(1, PinRole.NOT_CONNECTED, PinRole.INPUT, none(), true, true));
+        eight.add(0, bridge(5, PinRole.ADJUST, PinRole.HELPER, none(), false, true));
+        eight.add(1, bridge(1, PinRole.HELPER, PinRole.INPUT, none(), true, true));
         eight.add(5, bridge(7, PinRole.GROUND, PinRole.SWITCH, some(0), false, true));
         eight.add(bridge(2, PinRole.INPUT, PinRole.ENABLE, none(), false, false));
-        eight.add(bridge(3, PinRole.ENABLE, PinRole.NOT_CONNECTED, none(), false, true));
-        eight.add(bridge(6, PinRole.NOT_CONNECTED, PinRole.GROUND, none(), false, true));
+        eight.add(bridge(3, PinRole.ENABLE, PinRole.HELPER, none(), false, true));
+        eight.add(bridge(6, PinRole.HELPER, PinRole.GROUND, none(), false, true));
         all.put("faults-eight-pins", new FaultsDrawing(new FaultsData(eight, some(3.465), true, false), WORDS));
     }
 
