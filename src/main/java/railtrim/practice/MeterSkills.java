@@ -45,7 +45,10 @@ final class MeterSkills {
                 "ref.volts",
                 asked -> asked.typed(piece.volts(piece.bench.clipped().orElse(piece.reference()))));
 
-        skills.put("leg.ohms", asked -> asked.typed(piece.ohms(piece.leg())));
+        skills.put("leg.ohms", asked -> {
+            piece.takeOff();
+            return asked.typed(piece.ohms(piece.leg()));
+        });
         skills.put("leg.again", asked -> asked.typed(piece.ohms(piece.leg())));
         skills.put("leg.reversed", asked -> asked.typed(piece.swapped(piece.leg())));
         skills.put("other.ohms", asked -> asked.typed(piece.ohms(piece.otherLeg())));

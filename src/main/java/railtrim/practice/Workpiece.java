@@ -66,6 +66,12 @@ final class Workpiece {
         }
     }
 
+    /** The leg as it came: nothing across it. */
+    void takeOff() {
+        trimmer.ifPresent(bench::remove);
+        resistor.ifPresent(bench::remove);
+    }
+
     void trimmerToMaximum() {
         trimmer.ifPresent(part -> turnAll(part, 1));
     }

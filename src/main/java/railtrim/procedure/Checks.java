@@ -13,6 +13,8 @@ import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
 import railtrim.circuit.PlaceTelling;
 import railtrim.circuit.RegulatorFamily;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Step.Finding;
 import railtrim.procedure.Step.Finding.Kind;
@@ -27,6 +29,8 @@ import railtrim.threshold.SuccessRun;
 final class Checks {
     /** Board rails above this are no work for a hobbyist: the touchable limit for DC, dry (IEC 62368-1 class ES1, from memory). */
     static final double HIGHEST_RAIL = 60;
+
+    private static final int MOST_FIRST_POWERS = 2;
 
     private Checks() {}
 
@@ -194,6 +198,13 @@ final class Checks {
     // ---- baseline
     // ----------------------------------------------------------------------------------------------------
 
+    /** Done again after soldering, the legs have to be read as they came: with nothing across them. */
+    static List<Finding> legs(Figures figures) {
+        boolean askedAgain = figures.entry("leg.ohms").isEmpty()
+                && !figures.history("solder.pair").isEmpty();
+        return askedAgain ? List.of(says("verdict.take-off-first")) : List.of();
+    }
+
     static List<Finding> load(Figures figures) {
         List<Finding> findings = new ArrayList<>();
         OptionalDouble stock = figures.stock();
@@ -310,6 +321,20 @@ final class Checks {
 
     static List<Finding> solder(Figures figures) {
         return asList(differs(figures, "solder.pair", legPair(figures), "verdict.soldered-elsewhere", ""));
+    }
+
+    /** Proven twice by ohms and twice not what the sums allow: no third try, for then an earlier reading is wrong. */
+    static List<Finding> proof(Figures figures) {
+        long legs = figures.entry("leg.ohms").map(Entry::sequence).orElse(Long.MAX_VALUE);
+        long outside = figures.job().entries().stream()
+                .filter(entry -> entry.sequence() > legs
+                        && entry.fact() instanceof Fact.Alarm alarm
+                        && alarm.step().equals("first.on")
+                        && alarm.reason().equals("outside"))
+                .count();
+        return outside < MOST_FIRST_POWERS
+                ? List.of()
+                : List.of(new Finding(Kind.STOPS, Message.of("stop.first-power"), "legs"));
     }
 
     static List<Finding> smooth(Figures figures) {

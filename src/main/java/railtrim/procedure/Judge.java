@@ -95,7 +95,7 @@ final class Judge {
                     Message message = outsideMessage(field, value, expected);
                     return field.outside() == Outside.ODD
                             ? new Finding(Finding.Kind.WARNS, message, "")
-                            : new Finding(Finding.Kind.BLOCKS, message, "");
+                            : new Finding(Finding.Kind.BLOCKS, message, Mend.stepFor(field.id()));
                 });
     }
 

@@ -195,7 +195,7 @@ final class Ranges {
         if (maximum.isEmpty() || deepest.isEmpty() || shallowest.isEmpty()) {
             return Optional.empty();
         }
-        double slack = repeat(figures);
+        double slack = repeat(figures, deepest.get().magnitude(maximum.getAsDouble()));
         double low = deepest.get().magnitude(maximum.getAsDouble()) - 2 * slack;
         double high = Math.min(ceiling(figures), shallowest.get().magnitude(maximum.getAsDouble()) + 2 * slack);
         return Optional.of(signed(figures, low, high, "expected.first"));
@@ -293,7 +293,7 @@ final class Ranges {
             return Optional.empty();
         }
         double stock = figures.stock().orElseThrow();
-        double slack = 2 * repeat(figures);
+        double slack = 2 * repeat(figures, volts.getAsDouble());
         double low = Math.max(volts.getAsDouble() - slack, figures.reference().orElseThrow() * 1.001);
         double high = Math.min(volts.getAsDouble() + slack, stock * 0.9999);
         if (high <= low) {
@@ -336,6 +336,15 @@ final class Ranges {
     static double repeat(Figures figures) {
         double stock = figures.stock().orElse(3);
         return Math.max(2 * figures.voltResolution(stock), 0.002 * stock);
+    }
+
+    /** What a reading repeats to against stock, volts: where the meter changes its range between the two, both ranges' errors count. */
+    static double repeat(Figures figures, double volts) {
+        double stock = figures.stock().orElse(volts);
+        boolean oneRange = figures.meter().voltsAt(stock).equals(figures.meter().voltsAt(volts));
+        return oneRange
+                ? repeat(figures)
+                : Math.max(repeat(figures), figures.voltUncertainty(stock) + figures.voltUncertainty(volts));
     }
 
     /** The most a lowered output may read: stock and what the meter repeats to. */

@@ -537,8 +537,8 @@ final class Standing {
             for (Look look : looks) {
                 for (Finding finding : look.findings()) {
                     if (finding.kind() == Finding.Kind.STOPS) {
-                        return Optional.of(
-                                new Card.Stop(finding.message(), look.step().id()));
+                        String backTo = finding.backTo().isEmpty() ? look.step().id() : finding.backTo();
+                        return Optional.of(new Card.Stop(finding.message(), backTo));
                     }
                 }
             }

@@ -217,6 +217,7 @@ final class Steps {
                 .ohms("leg.reversed", Ranges::reversedLeg)
                 .ohmsOdd("other.ohms", Ranges::otherLeg)
                 .ohmsOdd("rail.ohms", Ranges.fixed(0.5, 1e7, "expected.rail-ohms"))
+                .checks(Checks::legs)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
         steps.add(step(Phase.BASELINE, "base.on", PowerNeed.TO_ON)
@@ -319,6 +320,7 @@ final class Steps {
                 .ohms("proof.total", figures -> Ranges.total(figures, "trimmer.max"))
                 .ohms("proof.other", Ranges::otherAsBefore)
                 .ohms("proof.rail", Ranges::railAsBefore)
+                .checks(Checks::proof)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
         steps.add(step(Phase.WIRE, "smooth", PowerNeed.OFF)
@@ -365,9 +367,13 @@ final class Steps {
                 .voltsOrSafe("down.start", Ranges::asStart)
                 .picture(Picture.LADDER)
                 .done());
-        Predicate<Figures> anyRound = goingDown.or(figures -> figures.descent().rounds() > 0);
+        // Once the way down has ended, its last round stays to be read; one that no longer counts is not asked again.
+        Predicate<Figures> set = goingDown.or(figures ->
+                figures.descent().rounds() > 0 && figures.entry("down.volts").isPresent());
+        Predicate<Figures> watched = goingDown.or(figures ->
+                figures.descent().rounds() > 0 && figures.entry("down.seen").isPresent());
         steps.add(step(Phase.STEP_DOWN, "down.set", PowerNeed.ON)
-                .needed(anyRound)
+                .needed(set)
                 .cautions("low-voltage-data")
                 .volts("down.volts", Ranges::down)
                 .choice("down.end", figures -> Choices.plain("down.end", "not-yet", "at-end"), Checks::perhapsAtTheEnd)
@@ -375,7 +381,7 @@ final class Steps {
                 .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.STEP_DOWN, "down.watch", PowerNeed.ON)
-                .needed(anyRound.and(figures -> !figures.descent().endOfTravel()))
+                .needed(watched.and(figures -> !figures.descent().endOfTravel()))
                 .restsOn("down.set")
                 .choice("down.seen", figures -> Choices.seen("enough"))
                 .dwell(SETTLE)

@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,12 +22,19 @@ import railtrim.practice.Answer;
 import railtrim.practice.Bench;
 import railtrim.practice.Hand;
 import railtrim.procedure.Course;
+import railtrim.procedure.PowerNeed;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
 
 /** Make safe is one press away on every step, and then nothing else can be done. */
 class MakeSafeTest {
+    private static final Map<PowerNeed, String> POWER_WORDS = Map.of(
+            PowerNeed.OFF, "Power off",
+            PowerNeed.ON, "Power on",
+            PowerNeed.TO_ON, "Switch on now",
+            PowerNeed.TO_OFF, "Switch off now");
+
     @TempDir
     Path folder;
 
@@ -90,12 +100,31 @@ class MakeSafeTest {
                     boolean powered = desk.shown().step().power().startsOn()
                             || desk.shown().step().power().endsOn();
                     assertEquals(powered && !desk.atEnd(), window.has("stop-rule"), step);
+                    assertTheBandSays(window, desk);
                 }
             }
             // All but the steps this board does not need: its regulator's family is known, so no data sheet is asked
             // for.
             assertTrue(seen.size() > 40, () -> "only " + seen);
         }
+    }
+
+    /** The power this step needs as a word, and where we are: the phase, and which step of how many. */
+    private static void assertTheBandSays(Opened window, Desk desk) {
+        State.StepState shown = desk.shown();
+        Label word = (Label) window.node("power").lookup(".power-word");
+        assertEquals(
+                POWER_WORDS.get(shown.step().power()),
+                word.getText(),
+                shown.step().id());
+        List<State.StepState> asked = desk.state().steps().stream()
+                .filter(each -> each.status() != State.Status.NOT_NEEDED || each == shown)
+                .toList();
+        String where = ((Label) window.node("position")).getText();
+        assertTrue(
+                where.endsWith("step " + (asked.indexOf(shown) + 1) + " of " + asked.size()),
+                () -> where + " at " + shown.step().id());
+        assertTrue(Opened.shown(window.node(Ids.step(shown.step().id()))) || desk.atEnd(), where);
     }
 
     private Desk open(Opened window) throws Exception {
