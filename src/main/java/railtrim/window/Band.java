@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -126,14 +125,8 @@ final class Band {
 
     private MenuButton menu(Shell shell, Export export) {
         MenuItem write = item("window.export", export::write);
-        MenuItem bigger = item("window.view.bigger", shell.theme()::bigger);
-        MenuItem smaller = item("window.view.smaller", shell.theme()::smaller);
-        MenuItem usual = item("window.view.usual", shell.theme()::usual);
-        CheckMenuItem dark = new CheckMenuItem(words.of("window.view.dark"));
-        dark.setSelected(shell.theme().dark());
-        dark.setOnAction(event -> shell.theme().dark(dark.isSelected()));
-        MenuButton menu = new MenuButton(
-                words.of("window.view"), null, write, new SeparatorMenuItem(), bigger, smaller, usual, dark);
+        MenuItem look = item("window.look", new LookSheet(shell)::ask);
+        MenuButton menu = new MenuButton(words.of("window.view"), null, write, new SeparatorMenuItem(), look);
         menu.setId("view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);

@@ -48,11 +48,11 @@ final class Sheet {
             root.getChildren().add(veil);
         }
         page.setDisable(true);
-        Node first = body.lookup(".first-focus");
         Platform.runLater(() -> {
             // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
             veil.applyCss();
             veil.layout();
+            Node first = body.lookup(".first-focus");
             (first == null ? safe : first).requestFocus();
         });
     }

@@ -2,13 +2,12 @@ package railtrim.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import javafx.geometry.Rectangle2D;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.StackPane;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import railtrim.job.Journal;
@@ -36,7 +35,8 @@ final class Shell {
     private final StackPane root = new StackPane(page);
     private final Sheet sheet = new Sheet(root, page);
     private final Scene scene = new Scene(root, WIDTH, HEIGHT);
-    private final Theme theme = new Theme(scene);
+    private final Theme theme;
+    private final WindowPlace place;
     private Optional<JobPage> job = Optional.empty();
 
     Shell(Stage stage, Surroundings surroundings, Words words) {
@@ -44,13 +44,18 @@ final class Shell {
         this.surroundings = surroundings;
         this.words = words;
         this.recent = new RecentJobs(surroundings.ownFolder());
+        Remembered before = Remembered.in(surroundings.ownFolder());
+        this.theme = new Theme(scene, before, this::remember);
+        this.place = new WindowPlace(stage, before);
         root.getStyleClass().add("shell");
         Keys.install(scene, this::enter, this::escape);
         shortcut("Shortcut+PLUS", theme::bigger);
         shortcut("Shortcut+EQUALS", theme::bigger);
         shortcut("Shortcut+MINUS", theme::smaller);
         shortcut("Shortcut+DIGIT0", theme::usual);
+        new DroppedJob(this).watch(scene);
         stage.setOnCloseRequest(this::closing);
+        stage.setOnHidden(event -> remember());
         stage.setMinWidth(720);
         stage.setMinHeight(560);
     }
@@ -60,15 +65,13 @@ final class Shell {
         stage.setTitle(words.of("window.title"));
         stage.setScene(scene);
         toStart();
-        fitToScreen();
+        place.settle(WIDTH, HEIGHT);
         stage.show();
+        surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
     }
 
-    /** A small laptop shows less than the usual size; then the window takes what there is. */
-    private void fitToScreen() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        stage.setWidth(Math.min(WIDTH, room.getWidth()));
-        stage.setHeight(Math.min(HEIGHT, room.getHeight()));
+    private void remember() {
+        new Remembered(theme.look(), theme.size(), place.last(), stage.isMaximized()).keepIn(surroundings.ownFolder());
     }
 
     Scene scene() {
@@ -106,7 +109,16 @@ final class Shell {
         put(new StartPage(this).node());
     }
 
+    /** Opens a job from anywhere in the program. One whose board has power is not left without asking. */
     void open(Path file) {
+        if (powered()) {
+            askBeforeLeaving(() -> openNow(file));
+        } else {
+            openNow(file);
+        }
+    }
+
+    private void openNow(Path file) {
         withWords(() -> begin(Journal.open(file, surroundings.time(), Mark.keptIn(surroundings.ownFolder()))));
     }
 
@@ -162,13 +174,16 @@ final class Shell {
     }
 
     private void closing(WindowEvent event) {
-        boolean powered = job.filter(open -> open.power() == State.Power.ON).isPresent();
-        if (powered) {
+        if (powered()) {
             event.consume();
             askBeforeLeaving(stage::hide);
         } else {
             job.ifPresent(JobPage::close);
         }
+    }
+
+    private boolean powered() {
+        return job.filter(open -> open.power() == State.Power.ON).isPresent();
     }
 
     /** Leaving with the board powered is never silent. */

@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
@@ -19,6 +20,9 @@ interface Surroundings {
 
     /** Where the window keeps which jobs were opened lately. */
     Path ownFolder();
+
+    /** Asks in its own time whether the rest of the screen is dark; the answer may come on any thread. */
+    void askForDark(Consumer<Boolean> answer);
 
     Optional<Path> askForJob(Stage stage, Words words);
 
@@ -40,6 +44,13 @@ interface Surroundings {
             @Override
             public Path ownFolder() {
                 return OwnFolder.path();
+            }
+
+            @Override
+            public void askForDark(Consumer<Boolean> answer) {
+                Thread asking = new Thread(() -> answer.accept(SystemLook.dark()), "system look");
+                asking.setDaemon(true);
+                asking.start();
             }
 
             @Override

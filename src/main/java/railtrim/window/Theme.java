@@ -8,40 +8,70 @@ import javafx.scene.Scene;
 
 /** Light or dark, and the size of text. All colours are in the style sheets. */
 final class Theme {
+    /** Place of the usual size in the list of sizes. */
+    static final int USUAL = 1;
+
     private static final double[] SIZES = {12, 14, 16, 18, 21, 24, 28};
-    private static final int USUAL = 1;
 
     private final Scene scene;
-    private boolean dark;
-    private int size = USUAL;
+    private final Runnable changed;
+    private Look look;
+    private boolean systemDark;
+    private int size;
 
-    Theme(Scene scene) {
+    /** @param changed called after the person chose something else */
+    Theme(Scene scene, Remembered before, Runnable changed) {
         this.scene = scene;
+        this.changed = changed;
+        this.look = before.look();
+        this.size = Math.max(0, Math.min(SIZES.length - 1, before.text()));
         apply();
     }
 
+    void look(Look chosen) {
+        look = chosen;
+        apply();
+        changed.run();
+    }
+
     void dark(boolean dark) {
-        this.dark = dark;
+        look(dark ? Look.DARK : Look.LIGHT);
+    }
+
+    Look look() {
+        return look;
+    }
+
+    /** What the rest of the screen looks like; it may become known only after the window is up. */
+    void systemIs(boolean dark) {
+        systemDark = dark;
         apply();
     }
 
     boolean dark() {
-        return dark;
+        return look == Look.DARK || look == Look.SYSTEM && systemDark;
     }
 
     void bigger() {
-        size = Math.min(size + 1, SIZES.length - 1);
-        apply();
+        size(size + 1);
     }
 
     void smaller() {
-        size = Math.max(size - 1, 0);
-        apply();
+        size(size - 1);
     }
 
     void usual() {
-        size = USUAL;
+        size(USUAL);
+    }
+
+    int size() {
+        return size;
+    }
+
+    private void size(int wished) {
+        size = Math.max(0, Math.min(SIZES.length - 1, wished));
         apply();
+        changed.run();
     }
 
     /** Pixels of the root font; every other measure follows from it. */
@@ -51,8 +81,8 @@ final class Theme {
 
     private void apply() {
         Application.setUserAgentStylesheet(
-                dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        scene.getStylesheets().setAll(dark ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim")));
+                dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+        scene.getStylesheets().setAll(dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim")));
         scene.getRoot().setStyle("-fx-font-size: " + pixels() + "px;");
     }
 

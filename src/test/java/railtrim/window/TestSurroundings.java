@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.stage.Stage;
 import railtrim.job.Time;
 import railtrim.procedure.Words;
@@ -21,6 +22,11 @@ record TestSurroundings(Path folder) implements Surroundings {
     @Override
     public Path ownFolder() {
         return folder.resolve("own");
+    }
+
+    @Override
+    public void askForDark(Consumer<Boolean> answer) {
+        answer.accept(false);
     }
 
     @Override
