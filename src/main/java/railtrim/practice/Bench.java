@@ -58,6 +58,8 @@ public final class Bench implements Time {
     private double holdsFor;
     private boolean opened;
     private int harm;
+    /** The output while on, worked out once for as long as nothing changes; NaN when something did. */
+    private double outputOn = Double.NaN;
 
     public Bench(Board board, Meter meter, RandomGenerator chance) {
         this.board = board;
@@ -107,6 +109,7 @@ public final class Bench implements Time {
             holdsFor -= step;
             if (holdsFor <= 0) {
                 wiring.lift(dryJoint.get(), true);
+                outputOn = Double.NaN;
                 dryJoint = Optional.empty();
                 opened = true;
             }
@@ -127,7 +130,7 @@ public final class Bench implements Time {
         on = true;
         loaded = false;
         fate.powerUp(chance);
-        look();
+        changed();
     }
 
     public void switchOff() {
@@ -143,13 +146,14 @@ public final class Bench implements Time {
     /** Runs the named load for so long and tells what a person sees at the end. The load keeps running. */
     public Seen runLoad(double wanted) {
         loaded = on;
-        look();
+        changed();
         waitSeconds(wanted);
         return seen();
     }
 
     public void stopLoad() {
         loaded = false;
+        changed();
     }
 
     public boolean isLoaded() {
@@ -255,7 +259,7 @@ public final class Bench implements Time {
         touchWithIron();
         dryJoint = dryJoint.filter(dry -> dry != part);
         wiring.solder(part, pair);
-        look();
+        changed();
     }
 
     /** The last joint of this part was a bad one: it holds for so many seconds with the board on, and then opens. */
@@ -278,32 +282,32 @@ public final class Bench implements Time {
     public void lift(Part part) {
         touchWithIron();
         wiring.lift(part, true);
-        look();
+        changed();
     }
 
     /** Puts the lifted lead back. */
     public void lower(Part part) {
         touchWithIron();
         wiring.lift(part, false);
-        look();
+        changed();
     }
 
     public void remove(Part part) {
         touchWithIron();
         wiring.remove(part);
-        look();
+        changed();
     }
 
     /** @param travel from 0, least resistance, to 1, most */
     public void turn(Part.Trimmer part, double travel) {
         part.trimmer().turnTo(travel);
-        look();
+        changed();
     }
 
     /** Turns the fine trimmer of the part, where it has one. */
     public void turnFine(Part.Trimmer part, double travel) {
         part.fine().ifPresent(fine -> fine.turnTo(travel));
-        look();
+        changed();
     }
 
     private void touchWithIron() {
@@ -344,17 +348,20 @@ public final class Bench implements Time {
             return railAtSwitchOff
                     * Math.exp(-(seconds - switchedOffAt) / board.divider().decaySeconds());
         }
-        if (wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED) {
-            return 0;
+        if (Double.isNaN(outputOn)) {
+            outputOn = wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED ? 0 : underLoad(loaded);
         }
+        return outputOn;
+    }
+
+    private double underLoad(boolean running) {
         double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
-        return open - board.divider().outputOhms() * board.amperes(open, loaded);
+        return open - board.divider().outputOhms() * board.amperes(open, running);
     }
 
     /** True magnitude of the output if the board ran its load now, with what is soldered to it, volts. */
     public double trueUnderLoad() {
-        double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
-        return open - board.divider().outputOhms() * board.amperes(open, true);
+        return underLoad(true);
     }
 
     private double leg(Leg leg) {
@@ -412,6 +419,11 @@ public final class Bench implements Time {
 
     private double sign() {
         return board.divider().place().negative() ? -1 : 1;
+    }
+
+    private void changed() {
+        outputOn = Double.NaN;
+        look();
     }
 
     /** The chip feels what is there now. */

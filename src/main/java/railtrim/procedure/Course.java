@@ -115,12 +115,7 @@ public final class Course {
 
     /** Work laid down and taken up again in one sitting: noted once, unless it was short and the rail has been proven dead. */
     private boolean returned() {
-        Optional<Entry> paused = Optional.empty();
-        for (Entry entry : state.job().entries()) {
-            boolean makingSafe =
-                    entry.fact() instanceof Fact.Alarm || entry.fact().step().equals("safe");
-            paused = entry.fact() instanceof Fact.Paused ? Optional.of(entry) : makingSafe ? paused : Optional.empty();
-        }
+        Optional<Entry> paused = laidDown();
         if (paused.isEmpty() || log.readOnly() || state.card().isPresent()) {
             return false;
         }
@@ -130,6 +125,21 @@ public final class Course {
         }
         write(new Fact.Resumed("resume", gap));
         return state.card().isPresent();
+    }
+
+    /** The pause that nothing but making safe has followed. */
+    private Optional<Entry> laidDown() {
+        List<Entry> entries = state.job().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Fact fact = entries.get(i).fact();
+            if (fact instanceof Fact.Paused) {
+                return Optional.of(entries.get(i));
+            }
+            if (!(fact instanceof Fact.Alarm) && !fact.step().equals("safe")) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
     }
 
     private Verdict keep(Place place, Verdict.Accept accept) {

@@ -15,6 +15,9 @@ import railtrim.threshold.Trial;
 final class Descent {
     static final Set<String> FAULTS = Set.of("glitch", "reset", "errors", "smoke");
 
+    private static final Set<String> SAID =
+            Set.of("first.seen", "down.seen", "down.end", "soak.seen", "cold.seen", "fit.seen", "fault.again");
+
     private final Figures figures;
     private final List<Trial> trials = new ArrayList<>();
     private int run = 1;
@@ -44,6 +47,17 @@ final class Descent {
             }
         }
         return descent;
+    }
+
+    /** Whether a fact can change where the way down stands, or where the trimmer does. */
+    static boolean movedBy(Fact fact) {
+        if (fact instanceof Fact.Reading reading) {
+            return RailFields.isLowered(reading.field()) || TrimmerFigures.AT_MAXIMUM.contains(reading.field());
+        }
+        if (fact instanceof Fact.Choice choice) {
+            return SAID.contains(choice.field());
+        }
+        return fact instanceof Fact.Alarm || fact instanceof Fact.Resumed || fact instanceof Fact.Power;
     }
 
     private void take(Entry entry) {

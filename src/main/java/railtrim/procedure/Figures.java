@@ -54,11 +54,18 @@ public final class Figures {
 
     /** Takes in the facts of one more step that count; what was computed before may change by them. */
     void take(List<Entry> entries) {
+        if (entries.isEmpty()) {
+            return;
+        }
+        // The way down is read from all facts, by the stock voltage, the floor and the start: once those are taken in
+        // it stays.
+        Object way = live.containsKey("first.loaded") ? computed.get("descent") : null;
+        computed.clear();
+        if (way != null) {
+            computed.put("descent", way);
+        }
         for (Entry entry : entries) {
             fieldOf(entry.fact()).ifPresent(field -> live.put(field, entry));
-        }
-        if (!entries.isEmpty()) {
-            computed.clear();
         }
     }
 

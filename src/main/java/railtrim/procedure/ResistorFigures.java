@@ -48,11 +48,11 @@ final class ResistorFigures {
             Optional<Double> tolerance = figures.choice("res.tolerance")
                     .flatMap(percent -> attempt(() -> Double.parseDouble(percent) / 100));
             Optional<Integer> most = figures.choice("res.most").flatMap(count -> attempt(() -> Integer.valueOf(count)));
-            if (figures.circuit().isEmpty()
-                    || resistorFloor().isEmpty()
-                    || series.isEmpty()
+            if (series.isEmpty()
                     || tolerance.isEmpty()
-                    || most.isEmpty()) {
+                    || most.isEmpty()
+                    || figures.circuit().isEmpty()
+                    || resistorFloor().isEmpty()) {
                 return List.of();
             }
             double target = Math.max(

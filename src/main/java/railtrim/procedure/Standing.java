@@ -53,9 +53,17 @@ final class Standing {
         this.job = job;
         this.entries = job.entries();
         this.reentries = reentries;
-        this.byStep = entries.stream()
-                .collect(Collectors.groupingBy(entry -> entry.fact().step()));
+        this.byStep = byStep(entries);
         readEvents();
+    }
+
+    private static Map<String, List<Entry>> byStep(List<Entry> entries) {
+        Map<String, List<Entry>> byStep = new HashMap<>();
+        for (Entry entry : entries) {
+            byStep.computeIfAbsent(entry.fact().step(), step -> new ArrayList<>())
+                    .add(entry);
+        }
+        return byStep;
     }
 
     static State of(List<Step> steps, RegulatorFamilies families, Recall recall, Job job) {
@@ -278,6 +286,7 @@ final class Standing {
         private final Map<String, Long> freshest = new HashMap<>();
         private final List<Look> looks = new ArrayList<>();
 
+        private final long lastMove = lastMove();
         private int firstOpen = -1;
 
         Pass() {
@@ -287,15 +296,23 @@ final class Standing {
                 Step step = steps.get(i);
                 long base = base(step);
                 Basis basis = basis(step, base);
-                boolean early = step.phase().compareTo(Phase.STEP_DOWN) < 0;
-                Optional<Kept> kept = asBefore && early ? recall.look(step.id(), basis) : Optional.empty();
+                Optional<Kept> kept = asBefore ? recall.look(step.id(), basis) : Optional.empty();
                 asBefore = kept.isPresent();
                 looks.add(kept.isPresent() ? again(kept.get()) : look(step, base));
-                if (early && kept.isEmpty()) {
+                if (kept.isEmpty()) {
                     recall.keep(step.id(), new Kept(basis, looks.get(i), freshest.get(step.id())));
                 }
                 firstOpen = firstOpen < 0 && !looks.get(i).done() && !offAlready(i) ? i : firstOpen;
             }
+        }
+
+        private long lastMove() {
+            for (int i = entries.size() - 1; i >= 0; i--) {
+                if (Descent.movedBy(entries.get(i).fact())) {
+                    return entries.get(i).sequence();
+                }
+            }
+            return 0;
         }
 
         private long base(Step step) {
@@ -303,6 +320,7 @@ final class Standing {
         }
 
         private Basis basis(Step step, long base) {
+            boolean early = step.phase().compareTo(Phase.STEP_DOWN) < 0;
             return new Basis(
                     byStep.getOrDefault(step.id(), List.of()),
                     reopened.getOrDefault(step.id(), 0L),
@@ -310,7 +328,9 @@ final class Standing {
                     expired.getOrDefault(step.id(), 0L),
                     again.getOrDefault(step.id(), 0L),
                     dwellSeen.getOrDefault(step.id(), -1L),
-                    firstOpen >= 0);
+                    firstOpen >= 0,
+                    early ? 0 : lastMove,
+                    early ? Power.UNKNOWN : power);
         }
 
         /** Nothing changed up to here, so this step looks as it did. */
@@ -373,7 +393,14 @@ final class Standing {
             }
             boolean passed = entry.sequence() <= expired.getOrDefault(step.id(), 0L);
             return !(passed && !Lasting.is(step.id(), field.get()))
-                    && (step.dwellSeconds() == 0 || Dwell.kept(entries, entries.indexOf(entry), step));
+                    && (step.dwellSeconds() == 0 || Dwell.kept(entries, place(entry), step));
+        }
+
+        /** Index of one of the job's entries; without gaps its sequence number tells it. */
+        private int place(Entry entry) {
+            int place = (int) entry.sequence() - 1;
+            boolean here = place >= 0 && place < entries.size() && entries.get(place) == entry;
+            return here ? place : entries.indexOf(entry);
         }
 
         /** A reading taken again after a break that came out as before leaves what rests on it as it is. */
@@ -445,12 +472,12 @@ final class Standing {
         private List<Finding> wait(Step step, List<Entry> all) {
             List<Finding> findings = new ArrayList<>();
             Optional<Entry> early = all.stream()
-                    .filter(entry -> step.dwellSeconds() > 0 && !Dwell.kept(entries, entries.indexOf(entry), step))
+                    .filter(entry -> step.dwellSeconds() > 0 && !Dwell.kept(entries, place(entry), step))
                     .reduce((one, other) -> other);
             if (early.isPresent()) {
                 findings.add(Checks.warns(
                         "dwell.too-soon",
-                        Display.of(Dwell.passed(entries, entries.indexOf(early.get()), step.id()), Unit.SECOND),
+                        Display.of(Dwell.passed(entries, place(early.get()), step.id()), Unit.SECOND),
                         Display.of(step.dwellSeconds(), Unit.SECOND)));
             } else if (dwellSeen.containsKey(step.id()) && step.dwellSeconds() > 0) {
                 findings.add(Checks.says(
@@ -608,13 +635,23 @@ final class Standing {
     }
 
     /**
-     * All that decides how a step before the way down looks, apart from the steps before it: those after it depend on the job as a whole.
+     * All that decides how a step looks, apart from the steps before it.
      *
      * @param all facts of the step; a job only grows, so the same number with the same last one are the same
      * @param openBefore whether a step before it is not done
+     * @param lastMove last fact that moves the way down or the trimmer, on which the steps from there on depend; 0 for those before; {@code power}
+     *     likewise
      */
     private record Basis(
-            List<Entry> all, long reopening, long base, long expired, long again, long dwellSeen, boolean openBefore) {}
+            List<Entry> all,
+            long reopening,
+            long base,
+            long expired,
+            long again,
+            long dwellSeen,
+            boolean openBefore,
+            long lastMove,
+            Power power) {}
 
     /** How a step looked the last time, and on what that rested. */
     record Kept(Object basis, Look look, long freshest) {}

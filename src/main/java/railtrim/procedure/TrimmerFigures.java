@@ -14,7 +14,7 @@ import railtrim.parts.Trimmers;
 final class TrimmerFigures {
     private static final double START_TOLERANCE = 0.10;
     private static final Set<String> SETTINGS = Set.of("down.volts", "set.volts");
-    private static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
+    static final Set<String> AT_MAXIMUM = Set.of("smooth.total", "down.max", "set.max");
 
     private final Figures figures;
     private final Recall recall;

@@ -10,6 +10,11 @@ import java.util.List;
  * @param volts smallest range first, at least one; likewise {@code ohms}
  */
 public record Meter(String id, List<Range> volts, List<Range> ohms) {
+    private static final Meter BASIC = makeBasic();
+    private static final Meter MIDDLE = sixThousand("middle", 0.5, 3, 0.9, 2);
+    private static final Meter FINE =
+            new Meter("fine", ranges(50_000, 0.5, 4, 0.05, 5), ranges(50_000, 500, 6, 0.1, 5));
+
     /** @param fullScale the largest value the range can show, SI units */
     public record Range(double fullScale, Accuracy accuracy) {}
 
@@ -26,6 +31,10 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
      * wider of the two. DC volts ±(0.5 % + 2): from memory.
      */
     public static Meter basic() {
+        return BASIC;
+    }
+
+    private static Meter makeBasic() {
         List<Range> ohms = new ArrayList<>();
         ohms.addAll(ranges(2000, 200, 1, 1.0, 3));
         ohms.addAll(ranges(2000, 2e3, 3, 0.8, 2));
@@ -35,12 +44,12 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
 
     /** 6000 counts: DC volts ±(0.5 % + 3), ohms ±(0.9 % + 2), from memory. */
     public static Meter middle() {
-        return sixThousand("middle", 0.5, 3, 0.9, 2);
+        return MIDDLE;
     }
 
     /** 50,000 counts: DC volts ±(0.05 % + 5), ohms ±(0.1 % + 5), from memory. */
     public static Meter fine() {
-        return new Meter("fine", ranges(50_000, 0.5, 4, 0.05, 5), ranges(50_000, 500, 6, 0.1, 5));
+        return FINE;
     }
 
     /** A meter of 6000 counts whose accuracies were typed from its manual. @throws BadInput for a negative or impossible accuracy */

@@ -1,5 +1,6 @@
 package railtrim.threshold;
 
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.gamma.LogGamma;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -54,7 +55,20 @@ final class ToleranceFactor {
             throw new IllegalArgumentException(
                     "tolerance factor of " + values + " values at " + confidence + ", " + coverage);
         }
-        return new ToleranceFactor(values, confidence, coverage).solve();
+        return confidence == Usual.CONFIDENCE && coverage == Usual.COVERAGE && values <= Usual.MOST
+                ? Usual.FACTORS[values]
+                : new ToleranceFactor(values, confidence, coverage).solve();
+    }
+
+    /** The factors of the few runs a person makes, worked out once: a budget is asked for after every reading. */
+    private static final class Usual {
+        static final double CONFIDENCE = 0.95;
+        static final double COVERAGE = 0.99;
+        static final int MOST = 12;
+        static final double[] FACTORS = IntStream.rangeClosed(0, MOST)
+                .mapToDouble(
+                        values -> values < 2 ? Double.NaN : new ToleranceFactor(values, CONFIDENCE, COVERAGE).solve())
+                .toArray();
     }
 
     /** False position, halving the end that stays (Illinois): the confidence reached rises with k. */
