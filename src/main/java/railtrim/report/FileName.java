@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /** A file name that every system takes and that stays in its folder, made from any text. */
-final class FileName {
+public final class FileName {
     private static final int LONGEST = 60;
 
     /** Names some systems keep for devices, whatever their ending. */
@@ -13,7 +13,7 @@ final class FileName {
     private FileName() {}
 
     /** Letters, digits, spaces, hyphens and underscores of {@code wished}, at most 60; {@code otherwise} where nothing usable is left. */
-    static String of(String wished, String otherwise) {
+    public static String of(String wished, String otherwise) {
         String name = wished.replaceAll("[^A-Za-z0-9 _-]+", "_").strip().replaceAll("^[_ -]+|[_ -]+$", "");
         if (name.length() > LONGEST) {
             name = name.substring(0, LONGEST).strip();

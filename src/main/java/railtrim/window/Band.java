@@ -11,12 +11,13 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import railtrim.job.Origin;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
-import railtrim.quantity.Message;
+import railtrim.window.JobPage.Kept;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
@@ -32,12 +33,13 @@ final class Band {
     private final VBox savedBox;
     private final HBox bar;
     private final VBox whole;
-    private final Label trouble = Build.prose("", "band-trouble");
-    private final boolean readOnly;
+    private final FileNews news;
+    private final Kept kept;
 
-    Band(Words words, Shell shell, Export export, JobPage.Kept kept) {
+    Band(Words words, Shell shell, Export export, Kept kept, Desk desk) {
         this.words = words;
-        this.readOnly = kept.readOnly();
+        this.kept = kept;
+        this.news = new FileNews(shell, desk, kept);
         power.setId("power");
         power.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         rail.setId("rail");
@@ -52,12 +54,8 @@ final class Band {
                 item("window.band.position", position),
                 Build.spring(),
                 savedBox,
-                menu(shell, export));
-        whole = new VBox(bar);
-        for (Message problem : kept.problems()) {
-            whole.getChildren().add(Build.prose(words.of(problem), "band-trouble"));
-        }
-        whole.getChildren().add(trouble);
+                menu(shell, export, desk));
+        whole = new VBox(bar, news.node());
         bar.setAccessibleText(kept.name());
     }
 
@@ -73,8 +71,7 @@ final class Band {
         rail.setText(last.isPresent() ? Display.volts(last.getAsDouble()) : words.of("window.band.rail.none"));
         position.setText(position(state, step));
         saved.setText(saved(desk, state));
-        trouble.setText(desk.trouble().map(words::of).orElse(""));
-        Build.present(trouble, desk.trouble().isPresent());
+        news.show();
     }
 
     private void showPower(boolean makeSafe, PowerNeed need) {
@@ -103,8 +100,9 @@ final class Band {
 
     private String saved(Desk desk, State state) {
         savedBox.getStyleClass().removeAll("saved-good", "saved-bad");
-        if (readOnly) {
-            return words.of("window.band.saved.read-only");
+        if (kept.readOnly()) {
+            boolean elsewhere = state.job().origin() == Origin.ELSEWHERE;
+            return words.of(elsewhere ? "window.band.saved.elsewhere" : "window.band.saved.read-only");
         }
         if (desk.pass().isPresent()) {
             return words.of("window.band.saved.practice");
@@ -123,10 +121,12 @@ final class Band {
         return Build.column("band-item", label, value);
     }
 
-    private MenuButton menu(Shell shell, Export export) {
+    private MenuButton menu(Shell shell, Export export, Desk desk) {
         MenuItem write = item("window.export", export::write);
+        MenuItem another = item("window.plan", () -> new Copies(shell).plan(desk));
+        another.setDisable(kept.journal().isEmpty());
         MenuItem look = item("window.look", new LookSheet(shell)::ask);
-        MenuButton menu = new MenuButton(words.of("window.view"), null, write, new SeparatorMenuItem(), look);
+        MenuButton menu = new MenuButton(words.of("window.view"), null, write, another, new SeparatorMenuItem(), look);
         menu.setId("view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);

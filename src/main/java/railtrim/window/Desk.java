@@ -27,6 +27,8 @@ import railtrim.quantity.Message;
  * about each field. A finished step stays shown until the person goes on.
  */
 final class Desk {
+    private static final String MOVED_ON = "job.moved-on";
+
     private final Course course;
     private final Time time;
     private final Optional<LongConsumer> pass;
@@ -38,6 +40,7 @@ final class Desk {
     private boolean lookingBack;
     private boolean atEnd;
     private Optional<Message> trouble = Optional.empty();
+    private Optional<Message> movedOn = Optional.empty();
 
     /** @param pass lets so many seconds go by at once, where time is not real */
     Desk(Course course, Time time, Optional<LongConsumer> pass) {
@@ -201,9 +204,18 @@ final class Desk {
         return trouble;
     }
 
+    /** That the job goes on in another file, until the next entry is saved there. */
+    Optional<Message> movedOn() {
+        return movedOn;
+    }
+
     /** Text typed but not yet taken; kept while the person looks elsewhere. */
     String draft(String field) {
         return drafts.getOrDefault(field, "");
+    }
+
+    Map<String, String> drafts() {
+        return Map.copyOf(drafts);
     }
 
     void draft(String field, String text) {
@@ -238,8 +250,9 @@ final class Desk {
             Verdict verdict = offered.get();
             said.put(about, verdict);
             trouble = Optional.empty();
-            if (verdict instanceof Verdict.Accept) {
+            if (verdict instanceof Verdict.Accept accept) {
                 drafts.remove(about);
+                accepted(about, accept);
             }
         } catch (BadInput bad) {
             said.put(about, new Verdict.Refuse(List.of(bad.told())));
@@ -257,6 +270,17 @@ final class Desk {
             said.clear();
         }
         watchers.forEach(Runnable::run);
+    }
+
+    /** What is told of the file is shown with how the job is saved, not under the field. */
+    private void accepted(String about, Verdict.Accept accept) {
+        movedOn = accept.says().stream()
+                .filter(says -> says.key().equals(MOVED_ON))
+                .findFirst();
+        List<Message> says = accept.says().stream()
+                .filter(each -> !each.key().equals(MOVED_ON))
+                .toList();
+        said.put(about, new Verdict.Accept(accept.fact(), says));
     }
 
     private void end() {

@@ -1,7 +1,5 @@
 package railtrim.window;
 
-import java.io.Closeable;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import railtrim.job.Journal;
+import railtrim.job.Origin;
 import railtrim.practice.Bench;
 import railtrim.procedure.Course;
 import railtrim.procedure.State;
@@ -37,13 +36,13 @@ final class JobPage {
      *
      * @param folder where its checklist is written
      * @param problems what was found when it was opened
+     * @param journal empty for practice, which is in memory only
      */
-    record Kept(String name, Path folder, List<Message> problems, boolean readOnly) {}
+    record Kept(String name, Path folder, List<Message> problems, boolean readOnly, Optional<Journal> journal) {}
 
     private final Shell shell;
     private final Desk desk;
-    private final Closeable journal;
-    private final String name;
+    private final Kept kept;
     private final BorderPane page = new BorderPane();
     private final Band band;
     private final WayPane way;
@@ -52,28 +51,29 @@ final class JobPage {
     private final Foot foot;
     private final Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
 
-    JobPage(Shell shell, Desk desk, Closeable journal, Kept kept) {
+    JobPage(Shell shell, Desk desk, Kept kept) {
         this.shell = shell;
         this.desk = desk;
-        this.journal = journal;
-        this.name = kept.name();
+        this.kept = kept;
         Words words = shell.words();
         Export export = new Export(shell, desk, kept.folder());
-        this.band = new Band(words, shell, export, kept);
+        this.band = new Band(words, shell, export, kept, desk);
         this.way = new WayPane(words, desk);
         this.foot = new Foot(words, desk, this::askPause);
         this.step = new StepPane(words, desk, shell, export, foot::focusNext);
         this.side = new Side(words, desk);
         lay();
         desk.watch(this::refresh);
+        kept.journal().ifPresent(journal -> desk.watch(() -> rememberWhere(journal)));
         seconds.setCycleCount(Animation.INDEFINITE);
     }
 
     static JobPage of(Shell shell, Journal journal, Course course) {
         Desk desk = new Desk(course, shell.surroundings().time(), Optional.empty());
         Path folder = journal.file().toAbsolutePath().getParent();
-        Kept kept = new Kept(journal.job().name(), folder, journal.problems(), journal.readOnly());
-        return new JobPage(shell, desk, journal, kept);
+        Kept kept =
+                new Kept(journal.job().name(), folder, journal.problems(), journal.readOnly(), Optional.of(journal));
+        return new JobPage(shell, desk, kept);
     }
 
     /** A rehearsal: kept in memory only, on the time of the bench. */
@@ -82,8 +82,8 @@ final class JobPage {
                 new BenchView(shell.words(), bench, () -> course.state().figures());
         Desk desk = new Desk(course, bench, Optional.of(view::pass));
         String name = bench.board().label().name();
-        Kept kept = new Kept(name, shell.surroundings().jobFolder(), List.of(), false);
-        JobPage page = new JobPage(shell, desk, () -> {}, kept);
+        Kept kept = new Kept(name, shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
+        JobPage page = new JobPage(shell, desk, kept);
         view.onDeed(desk::changed);
         page.side.practice(view, bench.board());
         return page;
@@ -115,15 +115,17 @@ final class JobPage {
     }
 
     String name() {
-        return name;
+        return kept.name();
     }
 
     Desk desk() {
         return desk;
     }
 
+    /** A board elsewhere is not on this bench, whatever its job says. */
     State.Power power() {
-        return desk.state().power();
+        boolean elsewhere = desk.state().job().origin() == Origin.ELSEWHERE;
+        return elsewhere ? State.Power.OFF : desk.state().power();
     }
 
     /** First shown. */
@@ -149,11 +151,7 @@ final class JobPage {
 
     void close() {
         seconds.stop();
-        try {
-            journal.close();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        kept.journal().ifPresent(Journal::close);
     }
 
     /** Draws the state again. The text size may have changed as well, so the widths are looked at too. */
@@ -163,6 +161,12 @@ final class JobPage {
         step.show();
         side.show();
         foot.show();
+    }
+
+    private void rememberWhere(Journal journal) {
+        if (desk.movedOn().isPresent()) {
+            shell.remember(journal.file());
+        }
     }
 
     private void secondPassed() {

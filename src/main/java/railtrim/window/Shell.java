@@ -1,6 +1,7 @@
 package railtrim.window;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -10,6 +11,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
+import railtrim.job.Job;
 import railtrim.job.Journal;
 import railtrim.job.JournalProblem;
 import railtrim.job.Mark;
@@ -17,6 +19,7 @@ import railtrim.job.RecentJobs;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
+import railtrim.procedure.TakeOver;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.window.kit.Build;
@@ -102,6 +105,11 @@ final class Shell {
         return recent;
     }
 
+    /** Of the job that is open. */
+    Optional<Desk> desk() {
+        return job.map(JobPage::desk);
+    }
+
     void toStart() {
         job.ifPresent(JobPage::close);
         job = Optional.empty();
@@ -119,12 +127,25 @@ final class Shell {
     }
 
     private void openNow(Path file) {
-        withWords(() -> begin(Journal.open(file, surroundings.time(), Mark.keptIn(surroundings.ownFolder()))));
+        withWords(
+                () -> begin(Journal.open(file, surroundings.time(), Mark.keptIn(surroundings.ownFolder())), Map.of()));
     }
 
     /** @param file must not exist yet */
     void create(Path file, String name) {
-        begin(Journal.create(file, name, surroundings.time(), Mark.keptIn(surroundings.ownFolder())));
+        begin(Journal.create(file, name, surroundings.time(), Mark.keptIn(surroundings.ownFolder())), Map.of());
+    }
+
+    /** Goes on with the job in a new file, with what was typed and not yet taken. */
+    void copy(Journal journal, Path file, Map<String, String> drafts) {
+        Mark mark = Mark.keptIn(surroundings.ownFolder());
+        begin(Journal.copy(journal, file, surroundings.time(), mark), drafts);
+    }
+
+    /** A new job with the plan of another one. */
+    void plan(Job other, Path file, String name) {
+        Mark mark = Mark.keptIn(surroundings.ownFolder());
+        begin(Journal.begin(file, name, TakeOver.plan(other), surroundings.time(), mark), Map.of());
     }
 
     void show(JobPage opened) {
@@ -135,9 +156,18 @@ final class Shell {
         opened.enter();
     }
 
-    private void begin(Journal journal) {
-        recent.remember(journal.file());
-        show(JobPage.of(this, journal, new Course(Procedure.builtIn(), journal)));
+    private void begin(Journal journal, Map<String, String> drafts) {
+        remember(journal.file());
+        JobPage opened = JobPage.of(this, journal, new Course(Procedure.builtIn(), journal));
+        drafts.forEach(opened.desk()::draft);
+        show(opened);
+    }
+
+    /** An earlier state that was kept is not what the person will want to go on with the next time. */
+    void remember(Path file) {
+        if (file.toString().endsWith(Journal.ENDING)) {
+            recent.remember(file);
+        }
     }
 
     private void withWords(Runnable work) {

@@ -33,7 +33,11 @@ final class StartPage {
                 Build.prose(words.of("window.start.is-not"), "start-text"));
         VBox begin = Build.column("start-begin");
         begin.getChildren()
-                .add(tile("new-job", "window.new", Icon.MARK, new NewJob(shell)::ask)
+                .add(tile(
+                                "new-job",
+                                "window.new",
+                                Icon.MARK,
+                                () -> new FileSheet(shell, "window.new", "", shell::create).ask())
                         .first()
                         .node());
         begin.getChildren()

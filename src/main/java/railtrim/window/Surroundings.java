@@ -59,6 +59,12 @@ interface Surroundings {
                 chooser.setTitle(words.of("window.open.title"));
                 chooser.getExtensionFilters()
                         .add(new FileChooser.ExtensionFilter(words.of("window.open.kind"), "*" + Journal.ENDING));
+                chooser.getExtensionFilters()
+                        .add(new FileChooser.ExtensionFilter(
+                                words.of("window.open.earlier"),
+                                "*" + Journal.ENDING + ".kept-1",
+                                "*" + Journal.ENDING + ".kept-2",
+                                "*" + Journal.ENDING + ".kept-3"));
                 if (jobFolder().toFile().isDirectory()) {
                     chooser.setInitialDirectory(jobFolder().toFile());
                 }

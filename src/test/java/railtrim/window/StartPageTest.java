@@ -25,8 +25,8 @@ class StartPageTest {
             window.robot.write("Rack sampler 2/3");
             window.robot.push(KeyCode.ENTER);
             window.until("the first caution", () -> window.has("cautions"));
-            // What no file system may refuse: letters, digits, space, _ and - only.
-            assertTrue(Files.exists(folder.resolve("jobs").resolve("Rack sampler 23.railtrim")));
+            // What no file system may refuse: letters, digits, space, _ and - only; what is left out becomes _.
+            assertTrue(Files.exists(folder.resolve("jobs").resolve("Rack sampler 2_3.railtrim")));
             assertEquals("Rack sampler 2/3 – Railtrim", window.shell.stage().getTitle());
         }
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.function.BiConsumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -13,22 +14,31 @@ import javafx.scene.layout.VBox;
 import railtrim.job.Journal;
 import railtrim.job.JournalProblem;
 import railtrim.procedure.Words;
+import railtrim.report.FileName;
 import railtrim.window.kit.Build;
 
-/** Asks what a new job is called and where its file goes. */
-final class NewJob {
-    private static final int LONGEST = 60;
-
+/** Asks what a job is called and where its file goes. */
+final class FileSheet {
     private final Shell shell;
     private final Words words;
+    private final String keys;
+    private final BiConsumer<Path, String> make;
     private final TextField name = new TextField();
     private final TextField folder = new TextField();
     private final Label file = Build.prose("", "help");
     private final Label problem = Build.prose("", "verdict-bad");
 
-    NewJob(Shell shell) {
+    /**
+     * @param keys where its words are: {@code .title}, {@code .name}, {@code .create}, and {@code .text} where there is something to say first
+     * @param suggested a name to begin with, may be empty
+     * @param make makes the file, which is not there yet, for a job of this name
+     */
+    FileSheet(Shell shell, String keys, String suggested, BiConsumer<Path, String> make) {
         this.shell = shell;
         this.words = shell.words();
+        this.keys = keys;
+        this.make = make;
+        name.setText(suggested);
     }
 
     void ask() {
@@ -41,9 +51,11 @@ final class NewJob {
         problem("");
         Button browse = Build.button("job-browse", words.of("window.new.browse"), this::browse, "plain");
         HBox.setHgrow(folder, Priority.ALWAYS);
+        String said = words.has(keys + ".text") ? words.of(keys + ".text") : "";
         VBox body = Build.column(
                 "sheet-body",
-                named("window.new.name", name),
+                Build.prose(said, "sheet-text"),
+                named(keys + ".name", name),
                 name,
                 named("window.new.folder", folder),
                 Build.row("entry", folder, browse),
@@ -52,11 +64,12 @@ final class NewJob {
         name.textProperty().addListener((of, was, is) -> showFile());
         folder.textProperty().addListener((of, was, is) -> showFile());
         showFile();
+        Build.present(body.getChildren().get(0), !said.isEmpty());
         Button cancel = Build.button("job-cancel", words.of("window.cancel"), shell.sheet()::close, "plain");
-        Button create = Build.button("job-create", words.of("window.new.create"), this::create, "primary");
+        Button create = Build.button("job-create", words.of(keys + ".create"), this::create, "primary");
         name.setOnAction(event -> create());
         folder.setOnAction(event -> create());
-        shell.sheet().ask(words.of("window.new.title"), body, cancel, create);
+        shell.sheet().ask(words.of(keys + ".title"), body, cancel, create);
     }
 
     private Label named(String key, TextField field) {
@@ -77,11 +90,9 @@ final class NewJob {
         problem("");
     }
 
-    /** Only letters, digits, space, _ and - of the name go into the name of the file, so that every system takes it. */
+    /** Only what every system takes goes into the name of the file. */
     private String fileName() {
-        String plain = name.getText().replaceAll("[^A-Za-z0-9 _-]+", "").strip();
-        String cut = plain.substring(0, Math.min(LONGEST, plain.length()));
-        return (cut.isEmpty() ? words.of("window.new.unnamed") : cut) + Journal.ENDING;
+        return FileName.of(name.getText(), words.of("window.new.unnamed")) + Journal.ENDING;
     }
 
     private void create() {
@@ -94,7 +105,7 @@ final class NewJob {
         try {
             Path into = Path.of(folder.getText().strip());
             Files.createDirectories(into);
-            shell.create(into.resolve(fileName()), called);
+            make.accept(into.resolve(fileName()), called);
             shell.sheet().close();
         } catch (JournalProblem refused) {
             problem(words.of(refused.told()));
