@@ -89,11 +89,16 @@ final class ResistorChoice implements Asked {
         List<Object> list = candidates.stream()
                 .<Object>map(candidate -> json(circuit, legDoubt, wish, candidate))
                 .toList();
-        Json json = Json.object().put("exact", exact).put("seed", seedNumber()).put("candidates", list);
+        Json json = Json.object()
+                .put("exact", exact)
+                .put("seed", seedNumber())
+                .put("candidates", list)
+                .put("order", candidates.isEmpty() ? List.of() : order(candidates, wish));
         Sheet sheet = sheet(circuit, exact, candidates);
-        candidates.stream()
-                .findFirst()
-                .ifPresent(first -> reasons(circuit, legDoubt, wish, first).forEach(sheet::say));
+        if (!candidates.isEmpty()) {
+            order(candidates, wish).forEach(sheet::say);
+            reasons(circuit, legDoubt, wish, candidates.get(0)).forEach(sheet::say);
+        }
         return Answer.of(!candidates.isEmpty(), json.map(), sheet);
     }
 
@@ -179,12 +184,43 @@ final class ResistorChoice implements Asked {
                 .orElse(wish.tolerance());
     }
 
+    /** Why the first comes first. */
+    private List<String> order(List<Resistors.Candidate> candidates, Resistors.Wish wish) {
+        Resistors.Candidate first = candidates.get(0);
+        List<String> said = new ArrayList<>();
+        said.add(words.of(
+                first.voltage() >= wish.target() - 1e-9 ? "command.resistor.order" : "command.resistor.order-below"));
+        Resistors.nearerWithMore(candidates, wish.target())
+                .ifPresent(nearer -> said.add(words.of(
+                        "command.resistor.because-simpler",
+                        named(nearer),
+                        millivolts(first.voltage() - nearer.voltage()),
+                        Display.of(200 * Resistors.WORTH_OF_A_PART, Unit.PERCENT))));
+        Resistors.bestWithFewer(candidates)
+                .ifPresent(simpler -> said.add(words.of(
+                        "command.resistor.because-more",
+                        named(simpler),
+                        millivolts(simpler.voltage() - wish.target()))));
+        return said;
+    }
+
+    private static String millivolts(double volts) {
+        return Long.toString(Math.round(1000 * Math.abs(volts)));
+    }
+
+    private String named(Resistors.Candidate candidate) {
+        return words.of(
+                "command.resistor." + joined(candidate),
+                candidate.values().stream().map(Display::part).toArray());
+    }
+
     private List<String> reasons(Circuit circuit, double legDoubt, Resistors.Wish wish, Resistors.Candidate candidate) {
         double above = candidate.voltage() - wish.target();
         List<String> said = new ArrayList<>();
         said.add(words.of(
                 above >= -1e-9 ? "command.resistor.because-above" : "command.resistor.because-below",
-                Long.toString(Math.round(1000 * Math.abs(above))),
+                named(candidate),
+                millivolts(above),
                 Display.volts(candidate.lowest())));
         double across = candidate.voltage() - circuit.reference();
         said.add(words.of(
@@ -246,9 +282,7 @@ final class ResistorChoice implements Asked {
         List<List<String>> rows = new ArrayList<>();
         for (Resistors.Candidate candidate : candidates) {
             rows.add(List.of(
-                    words.of(
-                            "command.resistor." + joined(candidate),
-                            candidate.values().stream().map(Display::part).toArray()),
+                    named(candidate),
                     Display.volts(circuit.signed(candidate.voltage())),
                     Display.volts(circuit.signed(candidate.lowest())),
                     Display.volts(circuit.signed(candidate.highest())),

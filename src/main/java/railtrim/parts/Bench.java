@@ -83,10 +83,37 @@ final class Bench {
         return Math.abs(candidate.voltage() - wish.target());
     }
 
-    /** Best first: above the target, nearest, fewest parts, narrowest worst case; then by values so that the order is always the same. */
+    /** How far from the target, with what each part after the first has to bring added, volts. */
+    double rank(Candidate candidate) {
+        return distance(candidate) + handicap(candidate.values().size());
+    }
+
+    private double handicap(int parts) {
+        return (parts - 1) * Resistors.WORTH_OF_A_PART * circuit.stock();
+    }
+
+    /** The most and the fewest ohms that so many parts may have to rank as well as this one. */
+    double mostOhms(Candidate candidate, int parts) {
+        double volts = wish.target() + rank(candidate) - handicap(parts);
+        return volts < wish.target() - NOTHING
+                ? 0
+                : volts >= circuit.stock() ? Double.POSITIVE_INFINITY : circuit.addedFor(volts);
+    }
+
+    double fewestOhms(Candidate candidate, int parts) {
+        double volts = wish.target() - rank(candidate) + handicap(parts);
+        return volts > wish.target() + NOTHING
+                ? Double.POSITIVE_INFINITY
+                : volts <= circuit.reference() ? 0 : circuit.addedFor(volts);
+    }
+
+    /**
+     * Best first: above the target, nearest, where each part more has to be worth its joint; narrowest worst case; then by values so that the
+     * order is always the same.
+     */
     Comparator<Candidate> order() {
         return Comparator.comparing((Candidate c) -> !above(c))
-                .thenComparingDouble(this::distance)
+                .thenComparingDouble(this::rank)
                 .thenComparingInt(c -> c.values().size())
                 .thenComparingDouble(c -> c.highest() - c.lowest())
                 .thenComparing(Candidate::arrangement)

@@ -1,6 +1,7 @@
 package railtrim.parts;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
@@ -34,10 +35,10 @@ final class Choice {
     private final double leastSafe;
 
     private final double start;
-    /** No combination beyond these can be among the best any more. */
-    private double upperLimit = Double.POSITIVE_INFINITY;
+    /** No combination of so many parts beyond these can be among the best any more. */
+    private final double[] upperLimit = new double[4];
 
-    private double lowerLimit;
+    private final double[] lowerLimit = new double[4];
 
     private Choice(Bench bench, List<Piece> pieces) {
         this.bench = bench;
@@ -48,6 +49,7 @@ final class Choice {
         double closest = pieces.stream().mapToDouble(Piece::tolerance).min().orElse(0);
         this.leastSafe = bench.leastOhms() / (1 - closest);
         this.start = Math.max(bench.exact(), leastSafe);
+        Arrays.fill(upperLimit, Double.POSITIVE_INFINITY);
     }
 
     static List<Candidate> of(Bench bench, List<Piece> pieces) {
@@ -58,7 +60,7 @@ final class Choice {
     }
 
     private List<Candidate> best() {
-        walk(0, SERIES, ohms.length - 1, any -> true, this::net);
+        walk(1, 0, SERIES, ohms.length - 1, any -> true, this::net);
         List<Candidate> keep = nearestSingles();
         if (bench.most() >= 2) {
             pairs();
@@ -78,8 +80,8 @@ final class Choice {
         for (int larger = 0; larger < ohms.length; larger++) {
             int last = pieces.get(larger).count() >= 2 ? larger : larger - 1;
             int i = larger;
-            walk(ohms[i], SERIES, last, any -> true, k -> net(i).inSeries(net(k), Arrangement.SERIES));
-            walk(ohms[i], PARALLEL, last, any -> true, k -> net(i).inParallel(net(k), Arrangement.PARALLEL));
+            walk(2, ohms[i], SERIES, last, any -> true, k -> net(i).inSeries(net(k), Arrangement.SERIES));
+            walk(2, ohms[i], PARALLEL, last, any -> true, k -> net(i).inParallel(net(k), Arrangement.PARALLEL));
         }
     }
 
@@ -97,18 +99,21 @@ final class Choice {
                 double sum = ohms[i] + ohms[j];
                 double side = Net.parallel(ohms[i], ohms[j]);
                 walk(
+                        3,
                         sum,
                         SERIES,
                         j,
                         left,
                         k -> net(i).inSeries(net(j), Arrangement.SERIES).inSeries(net(k), Arrangement.SERIES));
                 walk(
+                        3,
                         side,
                         PARALLEL,
                         j,
                         left,
                         k -> net(i).inParallel(net(j), Arrangement.PARALLEL).inParallel(net(k), Arrangement.PARALLEL));
                 walk(
+                        3,
                         side,
                         SERIES,
                         all,
@@ -116,6 +121,7 @@ final class Choice {
                         k -> net(k).inSeries(
                                         net(i).inParallel(net(j), Arrangement.PARALLEL), Arrangement.SERIES_PARALLEL));
                 walk(
+                        3,
                         sum,
                         PARALLEL,
                         all,
@@ -127,11 +133,16 @@ final class Choice {
     }
 
     private void walk(
-            double base, DoubleBinaryOperator join, int last, IntPredicate available, IntFunction<Net> together) {
+            int parts,
+            double base,
+            DoubleBinaryOperator join,
+            int last,
+            IntPredicate available,
+            IntFunction<Net> together) {
         int from = firstAtLeast(partnerFor(base, join), last);
         for (int k = from; k <= last; k++) {
             double total = join.applyAsDouble(base, ohms[k]);
-            if (total > upperLimit * (1 + HAIR)) {
+            if (total > upperLimit[parts] * (1 + HAIR)) {
                 break;
             }
             if (available.test(k)) {
@@ -140,7 +151,8 @@ final class Choice {
         }
         for (int k = from - 1; k >= 0; k--) {
             double total = join.applyAsDouble(base, ohms[k]);
-            if (total < leastSafe * (1 - HAIR) || total < start * (1 - HAIR) && total < lowerLimit * (1 - HAIR)) {
+            if (total < leastSafe * (1 - HAIR)
+                    || total < start * (1 - HAIR) && total < lowerLimit[parts] * (1 - HAIR)) {
                 break;
             }
             if (available.test(k)) {
@@ -176,8 +188,10 @@ final class Choice {
     /** Above the target the worst of the best is the furthest worth looking at, and nothing below the target is; or the other way round. */
     private void narrow(Candidate worst) {
         boolean above = bench.above(worst);
-        upperLimit = above ? worst.added() : Double.POSITIVE_INFINITY;
-        lowerLimit = above ? Double.POSITIVE_INFINITY : worst.added();
+        for (int parts = 1; parts <= bench.most(); parts++) {
+            upperLimit[parts] = above ? bench.mostOhms(worst, parts) : Double.POSITIVE_INFINITY;
+            lowerLimit[parts] = above ? Double.POSITIVE_INFINITY : bench.fewestOhms(worst, parts);
+        }
     }
 
     private int firstAtLeast(double wanted, int last) {

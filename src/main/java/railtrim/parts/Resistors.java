@@ -1,6 +1,7 @@
 package railtrim.parts;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import railtrim.circuit.Circuit;
@@ -87,13 +88,19 @@ public final class Resistors {
         return circuit.addedFor(target);
     }
 
+    /**
+     * What each part after the first has to bring the output nearer to the target, as a fraction of stock; our own choice. It comes to 0.4 % of
+     * the chip's power, which goes with the square of the voltage: less than that is not worth a part and a joint more.
+     */
+    public static final double WORTH_OF_A_PART = 0.002;
+
     /** The list is for reading, not for browsing. */
     static final int MOST_CANDIDATES = 20;
 
     /**
      * Only candidates with {@code lowest ≥ atLeast} and {@code highest ≤ stock}; nearest to the target on the safe (upper) side first, then those
-     * below the target, nearest first; at most 20. The nearest single resistor on
-     * either side is always among them: it is the simplest to buy and fit.
+     * below the target, nearest first; at most 20. A combination counts as {@link #WORTH_OF_A_PART} further away for each part after the first.
+     * The nearest single resistor on either side is always among them: it is the simplest to buy and fit.
      * Values are taken from a hundredth to a hundred times the exact resistance; beyond, a partner would change less than one per cent.
      *
      * @param legUncertainty expanded, ohms, 0 where not known. The stock voltage is held as measured: a larger leg means less current in it,
@@ -107,6 +114,22 @@ public final class Resistors {
                 .mapToObj(ohms -> new Piece(ohms, wish.withDrift(wish.tolerance()), 3))
                 .toList();
         return Choice.of(new Bench(circuit, legUncertainty, wish), pieces);
+    }
+
+    /** Of a list of {@link #choose}, the one with more parts that comes nearer than the first on the same side: what was not worth its joints. */
+    public static Optional<Candidate> nearerWithMore(List<Candidate> best, double target) {
+        double first = best.get(0).voltage() - target;
+        return best.stream()
+                .filter(other -> other.values().size() > best.get(0).values().size())
+                .filter(other -> (other.voltage() - target) / first >= 0 && (other.voltage() - target) / first < 1)
+                .findFirst();
+    }
+
+    /** Of such a list, the best with fewer parts than the first: what its joints are worth more than. */
+    public static Optional<Candidate> bestWithFewer(List<Candidate> best) {
+        return best.stream()
+                .filter(other -> other.values().size() < best.get(0).values().size())
+                .findFirst();
     }
 
     /** The same from the values in a parts box, each with its own tolerance and no limit on the value. */

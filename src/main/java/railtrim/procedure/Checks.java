@@ -15,6 +15,7 @@ import railtrim.circuit.PlaceTelling;
 import railtrim.circuit.RegulatorFamily;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
+import railtrim.parts.Resistors;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Step.Finding;
 import railtrim.procedure.Step.Finding.Kind;
@@ -494,13 +495,32 @@ final class Checks {
         if (asked && figures.resistors().isEmpty()) {
             return List.of(blocks("verdict.no-resistor", ""));
         }
-        return figures.resistorFloor().isPresent() && figures.chosen().isPresent()
-                ? List.of(says(
-                        "verdict.resistor-holds",
-                        Display.volts(figures.chosen().get().lowest()),
-                        Display.volts(figures.chosen().get().highest()),
-                        Display.volts(figures.resistorFloor().getAsDouble())))
-                : List.of();
+        List<Finding> findings = new ArrayList<>(whySimpler(figures));
+        if (figures.resistorFloor().isPresent() && figures.chosen().isPresent()) {
+            findings.add(says(
+                    "verdict.resistor-holds",
+                    Display.volts(figures.chosen().get().lowest()),
+                    Display.volts(figures.chosen().get().highest()),
+                    Display.volts(figures.resistorFloor().getAsDouble())));
+        }
+        return findings;
+    }
+
+    /** Where a second part would come nearer, and why it is not the first in the list all the same. */
+    private static List<Finding> whySimpler(Figures figures) {
+        List<Resistors.Candidate> list = figures.resistors();
+        if (list.isEmpty()) {
+            return List.of();
+        }
+        return Resistors.nearerWithMore(list, figures.resistorTarget())
+                .map(nearer -> says(
+                        "verdict.resistor-simpler",
+                        list.get(0).partsInWords(),
+                        nearer.partsInWords(),
+                        String.valueOf(Math.round(1000 * (list.get(0).voltage() - nearer.voltage()))),
+                        Display.of(200 * Resistors.WORTH_OF_A_PART, Unit.PERCENT)))
+                .stream()
+                .toList();
     }
 
     static List<Finding> hand(Figures figures) {

@@ -397,6 +397,11 @@ public final class Figures {
         return resistor.resistorFloor();
     }
 
+    /** What the resistors are ranked by, volts; there is one as soon as there is a {@link #resistorFloor}. */
+    double resistorTarget() {
+        return resistor.resistorTarget();
+    }
+
     public List<Resistors.Candidate> resistors() {
         return resistor.resistors();
     }

@@ -42,6 +42,13 @@ final class ResistorFigures {
         return Double.isNaN(setting) ? 0 : 2 * circuit.leg() * figures.ohmUncertainty(setting) / setting;
     }
 
+    /** Once the floor is known. */
+    double resistorTarget() {
+        return Math.max(
+                figures.magnitude("soak.volts").orElse(figures.target().getAsDouble()),
+                resistorFloor().getAsDouble());
+    }
+
     List<Resistors.Candidate> resistors() {
         return figures.memo("resistors", () -> {
             Optional<Series> series = figures.choice("res.series").flatMap(id -> attempt(() -> Series.valueOf(id)));
@@ -55,11 +62,8 @@ final class ResistorFigures {
                     || resistorFloor().isEmpty()) {
                 return List.of();
             }
-            double target = Math.max(
-                    figures.magnitude("soak.volts").orElse(figures.target().getAsDouble()),
-                    resistorFloor().getAsDouble());
-            Resistors.Wish wish =
-                    new Resistors.Wish(target, resistorFloor().getAsDouble(), tolerance.get(), most.get(), DRIFT);
+            Resistors.Wish wish = new Resistors.Wish(
+                    resistorTarget(), resistorFloor().getAsDouble(), tolerance.get(), most.get(), DRIFT);
             Circuit circuit = figures.circuit().get();
             double doubt = legUncertainty(circuit);
             return recall.once(

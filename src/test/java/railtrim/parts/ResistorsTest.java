@@ -338,10 +338,43 @@ class ResistorsTest {
         Net other = k.inParallel(k.inSeries(k, Arrangement.SERIES), Arrangement.PARALLEL_SERIES);
         assertEquals(2000.0 / 3, other.ohms(), 1e-9);
         assertEquals(1e-3, other.load(), 1e-12);
-        List<Candidate> three = Resistors.choose(floating(), 0, new Wish(3.0, 2.9, 0.01, 3), Series.E24);
-        List<Candidate> two = Resistors.choose(floating(), 0, new Wish(3.0, 2.9, 0.01, 2), Series.E24);
-        assertTrue(three.get(0).voltage() - 3.0 < two.get(0).voltage() - 3.0);
+    }
+
+    /** Of 1, 2.2 and 4.7 Ω times powers of ten no two end less than 7.1 mV (0.2 % of 3.55 V) further up than the best three. */
+    @Test
+    void threeResistorsOfACoarseSeriesCanBeWorthTheirJoints() {
+        List<Candidate> three = Resistors.choose(floating(), 0, new Wish(3.42, 3.3, 0.01, 3), Series.E3);
+        List<Candidate> two = Resistors.choose(floating(), 0, new Wish(3.42, 3.3, 0.01, 2), Series.E3);
         assertEquals(20, three.size());
+        assertEquals(3, three.get(0).values().size());
+        assertTrue(
+                three.get(0).voltage() + 0.002 * floating().stock() < two.get(0).voltage());
+    }
+
+    /**
+     * By the law: 750 Ω gives 3.0324 V and 750 Ω + 7.5 Ω gives 3.0359 V. For 3.0320 V the single one is 0.4 mV off; for 3.0290 V, 750 Ω is 3.4 mV
+     * above, and no pair can save 7.1 mV there.
+     */
+    @Test
+    void aSecondPartHasToBeWorthItsJoint() {
+        for (double target : new double[] {3.032, 3.029, 3.0255}) {
+            List<Candidate> list = Resistors.choose(floating(), 0, new Wish(target, 2.9, 0.01, 2), Series.E24);
+            assertEquals(List.of(750.0), list.get(0).values(), "for " + target);
+        }
+        List<Candidate> list = Resistors.choose(floating(), 0, new Wish(3.024, 2.9, 0.01, 2), Series.E24);
+        assertEquals(2, list.get(0).values().size(), "8.4 mV are worth it");
+        assertEquals(List.of(750.0), Resistors.bestWithFewer(list).orElseThrow().values());
+    }
+
+    @Test
+    void whatWasNotWorthItsJointsCanBeNamed() {
+        List<Candidate> list = Resistors.choose(floating(), 0, new Wish(3.029, 2.9, 0.01, 2), Series.E24);
+        Candidate nearer = Resistors.nearerWithMore(list, 3.029).orElseThrow();
+        assertEquals(2, nearer.values().size());
+        assertTrue(nearer.voltage() >= 3.029 && nearer.voltage() < list.get(0).voltage());
+        assertTrue(Resistors.bestWithFewer(list).isEmpty());
+        List<Candidate> single = Resistors.choose(floating(), 0, new Wish(3.029, 2.9, 0.01, 1), Series.E24);
+        assertTrue(Resistors.nearerWithMore(single, 3.029).isEmpty());
     }
 
     /** 100 ppm/K and 40 K are 0.4 %: 1.01·1.004 − 1 = 1.404 %. */
