@@ -68,7 +68,8 @@ public record Step(
         BUDGET,
         RESISTORS,
         HEAT,
-        FAULTS
+        FAULTS,
+        LOG
     }
 
     /**

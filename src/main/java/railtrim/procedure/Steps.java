@@ -399,7 +399,7 @@ final class Steps {
         steps.add(step(Phase.FAULT, "fault.note", PowerNeed.OFF)
                 .needed(faulted)
                 .text("fault.text", true)
-                .picture(Picture.LADDER)
+                .picture(Picture.LOG)
                 .done());
         steps.add(step(Phase.FAULT, "fault.next", PowerNeed.OFF)
                 .needed(faulted)

@@ -61,7 +61,7 @@ final class JobPage {
         this.way = new WayPane(words, desk);
         this.foot = new Foot(words, desk, this::askPause);
         this.step = new StepPane(words, desk, shell, export, foot::focusNext);
-        this.side = new Side(words, desk);
+        this.side = new Side(words, new PicturePane(shell, desk, kept.folder()));
         lay();
         desk.watch(this::refresh);
         kept.journal().ifPresent(journal -> desk.watch(() -> rememberWhere(journal)));

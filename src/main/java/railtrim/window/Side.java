@@ -10,32 +10,26 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Board;
-import railtrim.procedure.State;
-import railtrim.procedure.Step;
 import railtrim.procedure.Words;
 import railtrim.window.bench.BenchView;
 import railtrim.window.bench.Papers;
 import railtrim.window.kit.Build;
-import railtrim.window.picture.Pictures;
 
 /** The picture beside the step: what to touch now. In practice the bench and the board's papers share its place. */
 final class Side {
     private final Words words;
-    private final Desk desk;
-    private final StackPane picture = new StackPane();
-    private final StackPane shown = new StackPane(picture);
-    private final VBox side = Build.column("side", shown);
+    private final PicturePane picture;
+    private final StackPane shown;
+    private final VBox side;
     private final FlowPane tabs = new FlowPane();
     private Optional<BenchView> bench = Optional.empty();
-    private Optional<State> drawn = Optional.empty();
-    private String drawnStep = "";
 
-    Side(Words words, Desk desk) {
+    Side(Words words, PicturePane picture) {
         this.words = words;
-        this.desk = desk;
+        this.picture = picture;
+        this.shown = new StackPane(picture.node());
+        this.side = Build.column("side", shown);
         tabs.getStyleClass().add("bench-flow");
-        picture.setId("picture");
-        picture.setMinSize(0, 0);
         shown.setMinSize(0, 0);
         VBox.setVgrow(shown, Priority.ALWAYS);
     }
@@ -49,7 +43,7 @@ final class Side {
         bench = Optional.of(view);
         List<ToggleButton> buttons = new ArrayList<>();
         tab(buttons, "tab-bench", "window.tab.bench", view.node());
-        tab(buttons, "tab-picture", "window.tab.picture", picture);
+        tab(buttons, "tab-picture", "window.tab.picture", picture.node());
         tab(buttons, "tab-papers", "window.tab.papers", new Papers(words, board).node());
         tabs.getChildren().setAll(buttons);
         side.getChildren().add(0, tabs);
@@ -64,13 +58,7 @@ final class Side {
 
     void show() {
         bench.ifPresent(BenchView::show);
-        Step step = desk.shown().step();
-        if (drawn.filter(state -> state == desk.state()).isPresent() && drawnStep.equals(step.id())) {
-            return;
-        }
-        drawn = Optional.of(desk.state());
-        drawnStep = step.id();
-        picture.getChildren().setAll(Pictures.of(desk.shown(), desk.state(), words));
+        picture.show();
     }
 
     private void tab(List<ToggleButton> buttons, String id, String key, Node content) {

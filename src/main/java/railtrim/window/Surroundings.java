@@ -28,6 +28,9 @@ interface Surroundings {
 
     Optional<Path> askForFolder(Stage stage, Path start);
 
+    /** Where a picture is to be kept; the name's ending says how. */
+    Optional<Path> askForPicture(Stage stage, Path start, Words words);
+
     static Surroundings system() {
         Path home = Path.of(System.getProperty("user.home"));
         return new Surroundings() {
@@ -69,6 +72,35 @@ interface Surroundings {
                     chooser.setInitialDirectory(jobFolder().toFile());
                 }
                 return Optional.ofNullable(chooser.showOpenDialog(stage)).map(java.io.File::toPath);
+            }
+
+            @Override
+            public Optional<Path> askForPicture(Stage stage, Path start, Words words) {
+                FileChooser chooser = new FileChooser();
+                chooser.setTitle(words.of("window.picture.save.title"));
+                chooser.setInitialFileName(words.of("window.picture.file"));
+                chooser.getExtensionFilters()
+                        .addAll(
+                                new FileChooser.ExtensionFilter(words.of("window.picture.png"), "*.png"),
+                                new FileChooser.ExtensionFilter(words.of("window.picture.svg"), "*.svg"));
+                if (start.toFile().isDirectory()) {
+                    chooser.setInitialDirectory(start.toFile());
+                }
+                return Optional.ofNullable(chooser.showSaveDialog(stage))
+                        .map(file -> named(
+                                file.toPath(),
+                                chooser.getSelectedExtensionFilter()
+                                        .getExtensions()
+                                        .get(0)));
+            }
+
+            /** Some systems' dialogs do not add the ending that was picked. */
+            private static Path named(Path file, String picked) {
+                String name = file.getFileName().toString();
+                String lower = name.toLowerCase(java.util.Locale.ROOT);
+                return lower.endsWith(".png") || lower.endsWith(".svg")
+                        ? file
+                        : file.resolveSibling(name + picked.substring(1));
             }
 
             @Override

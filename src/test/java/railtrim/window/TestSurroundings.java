@@ -38,4 +38,9 @@ record TestSurroundings(Path folder) implements Surroundings {
     public Optional<Path> askForFolder(Stage stage, Path start) {
         return Optional.empty();
     }
+
+    @Override
+    public Optional<Path> askForPicture(Stage stage, Path start, Words words) {
+        return Optional.of(folder.resolve("picture.svg"));
+    }
 }

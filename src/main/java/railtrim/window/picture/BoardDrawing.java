@@ -4,6 +4,7 @@ import java.util.Locale;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.window.picture.Detail.Area;
 
 /** Board, chip, regulator, supply and plug: the plug is in or out as the power is on or off. */
 record BoardDrawing(BoardData data, Words words) implements Drawing {
@@ -54,9 +55,10 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
         double room = right - 74 - 52 - from;
         double at = from + room / 2;
         sheet.writeWithin(words.of("picture.board.rail"), at, middle - 10, room, Align.CENTRE, Type.SMALL, Ink.QUIET);
-        data.rail()
-                .ifPresent(volts -> sheet.writeWithin(
-                        Display.volts(volts), at, middle + 12, room, Align.CENTRE, Type.STRONG, Ink.TEXT));
+        data.rail().ifPresent(volts -> {
+            sheet.writeWithin(Display.volts(volts), at, middle + 12, room, Align.CENTRE, Type.STRONG, Ink.TEXT);
+            sheet.detail(railSays(volts), new Area(from, middle - 20, room, 42));
+        });
     }
 
     /** As long as the power is not known, the plug is drawn as in: the worse case. */
@@ -134,9 +136,11 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
         String power = data.power().name().toLowerCase(Locale.ROOT);
         said.append(' ').append(words.of("picture.board.power." + power)).append('.');
         said.append(' ').append(plugWords()).append('.');
-        data.rail()
-                .ifPresent(volts -> said.append(' ')
-                        .append(words.of("picture.says.value", words.of("picture.board.rail"), Display.volts(volts))));
+        data.rail().ifPresent(volts -> said.append(' ').append(railSays(volts)));
         return said.toString();
+    }
+
+    private String railSays(double volts) {
+        return words.of("picture.says.value", words.of("picture.board.rail"), Display.volts(volts));
     }
 }

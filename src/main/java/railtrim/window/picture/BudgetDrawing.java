@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.picture.BudgetData.Piece;
+import railtrim.window.picture.Detail.Area;
 
 /** The margin, one piece on the other, from the fault up to the recommended voltage, with the stock voltage above. */
 record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawing {
@@ -126,6 +127,10 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
             double room = right - NAME - sheet.widthOf(tag.value(), type) - 6;
             sheet.writeWithin(tag.name(), NAME, y, room, Align.LEFT, type, Ink.TEXT);
             sheet.write(tag.value(), right, y, Align.RIGHT, type, Ink.TEXT);
+            sheet.detail(
+                    words.of("picture.says.value", tag.name(), tag.value()),
+                    new Area(NAME - 18, y - GAP / 2, right + 2 - NAME + 18, GAP),
+                    new Area(PILE - 6, tag.y() - 4, PILE_WIDTH + 12, 8));
         }
     }
 

@@ -3,6 +3,7 @@ package railtrim.window.picture;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.circuit.Circuit;
 import railtrim.circuit.Leg;
 import railtrim.circuit.Place;
 import railtrim.procedure.Figures;
@@ -17,6 +18,8 @@ import railtrim.procedure.State;
  * @param reference volts, magnitude
  * @param clips whether the spots are held by clips
  * @param solder whether the ends of the added part are to be soldered now
+ * @param flows whether the board is on, so that a current flows down the divider
+ * @param current amperes through the leg that lowers and what is across it; empty where not known
  * @param upper ohms of the resistor nearer the output, as read; {@code lower} likewise nearer ground
  */
 record DividerData(
@@ -29,7 +32,9 @@ record DividerData(
         Optional<Added> added,
         List<Spot> spots,
         boolean clips,
-        boolean solder) {
+        boolean solder,
+        boolean flows,
+        OptionalDouble current) {
     enum RailIs {
         NOW,
         STOCK,
@@ -58,7 +63,9 @@ record DividerData(
                 Added.of(state),
                 touch.spots(),
                 touch.clips(),
-                touch.solder());
+                touch.solder(),
+                state.power() == State.Power.ON,
+                figures.circuit().stream().mapToDouble(Circuit::legCurrent).findFirst());
     }
 
     /** With the part fitted, the stock voltage is no longer what the output would show. */

@@ -6,6 +6,8 @@ import railtrim.circuit.Leg;
 import railtrim.circuit.Place;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+import railtrim.window.picture.Detail.Area;
 
 /** The regulator with its divider: output rail on top, ground below, the two legs between, the added part beside its leg. */
 record DividerDrawing(DividerData data, Words words) implements Drawing {
@@ -42,6 +44,9 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
     @Override
     public void drawOn(Sheet sheet) {
         Grid grid = Grid.of(sheet);
+        if (data.flows()) {
+            current(sheet, grid);
+        }
         wires(sheet, grid);
         leg(sheet, grid, Leg.UPPER);
         leg(sheet, grid, Leg.LOWER);
@@ -56,6 +61,90 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
         rail(sheet);
         data.spots().forEach(spot -> spot(sheet, grid, spot));
         turning(sheet);
+        details(sheet, grid);
+    }
+
+    /** A broad band under the wires that carry the divider's current, with arrow heads the way it goes. */
+    private void current(Sheet sheet, Grid grid) {
+        double start = shunt() ? 74 : BLOCK_RIGHT;
+        sheet.strokes(Ink.FLOW, start, RAIL, grid.column(), RAIL, grid.column(), grid.ground());
+        boolean branch = data.added()
+                .filter(each -> each.kind() != Added.Kind.PLANNED && !each.lifted())
+                .isPresent();
+        if (branch) {
+            Leg leg = loweringLeg();
+            double top = grid.top(leg);
+            double bottom = grid.bottom(leg);
+            sheet.strokes(Ink.FLOW, grid.column(), top, grid.aside(), top, grid.aside(), bottom, grid.column(), bottom);
+        }
+        double way = data.negative() ? -1 : 1;
+        for (Leg leg : Leg.values()) {
+            flowArrow(sheet, grid.column(), grid.top(leg) + 16, way);
+            flowArrow(sheet, grid.column(), grid.bottom(leg) - 12, way);
+        }
+    }
+
+    private static void flowArrow(Sheet sheet, double x, double y, double way) {
+        sheet.polygon(Ink.FLOW_ARROW, x, y + way * 5, x - 6, y - way * 5, x + 6, y - way * 5);
+    }
+
+    private Leg loweringLeg() {
+        return data.place().map(Place::loweringLeg).orElse(Leg.LOWER);
+    }
+
+    private void details(Sheet sheet, Grid grid) {
+        data.rail()
+                .ifPresent(volts -> sheet.detail(
+                        words.of("picture.says.value", railWords(), Display.volts(volts)),
+                        new Area(sheet.width() - 120, 18, 116, 44)));
+        detail(sheet, grid, Leg.UPPER);
+        detail(sheet, grid, Leg.LOWER);
+        data.reference()
+                .ifPresent(volts -> data.place().ifPresent(place -> {
+                    Leg leg = place.loweringLeg().other();
+                    sheet.detail(
+                            words.of("picture.divider.detail.reference", Display.volts(volts)),
+                            beside(sheet, grid, leg));
+                }));
+        data.added().ifPresent(added -> sheet.detail(addedDetail(added), beside(sheet, grid, loweringLeg())));
+        if (data.flows()) {
+            data.current()
+                    .ifPresent(amps -> sheet.detail(
+                            words.of("picture.divider.detail.current", Display.of(amps, Unit.AMPERE)),
+                            new Area(BLOCK_RIGHT, RAIL - 7, grid.column() - BLOCK_RIGHT + 8, 14)));
+        }
+    }
+
+    private void detail(Sheet sheet, Grid grid, Leg leg) {
+        String name = words.of(leg == Leg.UPPER ? "picture.divider.upper" : "picture.divider.lower");
+        String value = data.of(leg).isPresent()
+                ? Display.ohms(data.of(leg).getAsDouble())
+                : words.of("picture.divider.detail.unknown");
+        sheet.detail(
+                words.of("picture.says.value", name, value),
+                new Area(grid.column() - 16, grid.centre(leg) - 26, 32, 52),
+                new Area(grid.column() - 90, grid.centre(leg) - 20, 78, 44));
+    }
+
+    /** The place right of the column, as high as a leg. */
+    private static Area beside(Sheet sheet, Grid grid, Leg leg) {
+        double left = grid.aside() - 18;
+        return new Area(left, grid.centre(leg) - 34, sheet.width() - 4 - left, 68);
+    }
+
+    private String addedDetail(Added added) {
+        String name = words.of("picture.divider.added." + added.kind().name().toLowerCase(Locale.ROOT));
+        StringBuilder said = new StringBuilder(
+                added.ohms().isPresent()
+                        ? words.of(
+                                "picture.says.value",
+                                name,
+                                Display.ohms(added.ohms().getAsDouble()))
+                        : name + ".");
+        added.stop()
+                .ifPresent(ohms -> said.append(' ')
+                        .append(words.of("picture.says.value", words.of("picture.divider.stop"), Display.ohms(ohms))));
+        return said.append(' ').append(turningWords()).toString();
     }
 
     private boolean shunt() {
@@ -192,7 +281,7 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
     }
 
     private void added(Sheet sheet, Grid grid, Added added) {
-        Leg leg = data.place().map(Place::loweringLeg).orElse(Leg.LOWER);
+        Leg leg = loweringLeg();
         double x = grid.aside();
         double top = grid.top(leg) == RAIL ? RAIL : grid.middle();
         double bottom = grid.bottom(leg);
@@ -274,15 +363,22 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
 
     private void rail(Sheet sheet) {
         double right = sheet.width() - 8;
-        String name = words.of(data.negative() ? "picture.divider.output.negative" : "picture.divider.output");
         double y = RAIL - 14;
         if (data.rail().isEmpty()) {
-            sheet.write(name, right, y, Align.RIGHT, Type.PLAIN, Ink.TEXT);
+            sheet.write(outputWords(), right, y, Align.RIGHT, Type.PLAIN, Ink.TEXT);
             return;
         }
-        String is = words.of("picture.rail." + data.railIs().name().toLowerCase(Locale.ROOT));
-        sheet.write(name + ", " + is, right, y - Type.STRONG.lead(), Align.RIGHT, Type.SMALL, Ink.QUIET);
+        sheet.write(railWords(), right, y - Type.STRONG.lead(), Align.RIGHT, Type.SMALL, Ink.QUIET);
         sheet.write(Display.volts(data.rail().getAsDouble()), right, y, Align.RIGHT, Type.STRONG, Ink.TEXT);
+    }
+
+    private String outputWords() {
+        return words.of(data.negative() ? "picture.divider.output.negative" : "picture.divider.output");
+    }
+
+    private String railWords() {
+        return outputWords() + ", "
+                + words.of("picture.rail." + data.railIs().name().toLowerCase(Locale.ROOT));
     }
 
     private void spot(Sheet sheet, Grid grid, Spot spot) {

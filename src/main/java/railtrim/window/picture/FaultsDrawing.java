@@ -4,6 +4,7 @@ import java.util.List;
 import railtrim.procedure.Slip;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.window.picture.Detail.Area;
 
 /** A table of slips in two groups, harmful ones first; each row has a sign of its own shape and the voltage it leads to. */
 record FaultsDrawing(FaultsData data, Words words) implements Drawing {
@@ -50,6 +51,7 @@ record FaultsDrawing(FaultsData data, Words words) implements Drawing {
             String output = output(slip);
             sheet.write(output, right, y, Align.RIGHT, Type.STRONG, Ink.TEXT);
             name(sheet, slip.told(words), y, right - NAME - sheet.widthOf(output, Type.STRONG) - 8, row);
+            sheet.detail(said(slip), new Area(SIGN - 10, y - row / 2 + 1, right + 2 - SIGN + 10, row - 2));
         }
         return y + row / 2;
     }
@@ -90,9 +92,13 @@ record FaultsDrawing(FaultsData data, Words words) implements Drawing {
             said.append(' ').append(limit());
         }
         for (Slip slip : data.slips()) {
-            String key = slip.harmful() ? "picture.faults.says.harm" : "picture.faults.says.fine";
-            said.append(' ').append(words.of(key, slip.told(words), output(slip)));
+            said.append(' ').append(said(slip));
         }
         return said.toString();
+    }
+
+    private String said(Slip slip) {
+        String key = slip.harmful() ? "picture.faults.says.harm" : "picture.faults.says.fine";
+        return words.of(key, slip.told(words), output(slip));
     }
 }

@@ -14,6 +14,9 @@ enum Ink {
     FINE,
     /** A thin dashed help line. */
     DASH,
+    /** A broad band under a conductor that carries current, and the arrow head that says which way. */
+    FLOW,
+    FLOW_ARROW,
     /** A part that was on the board. */
     PART,
     /** The moulded body of a package. */

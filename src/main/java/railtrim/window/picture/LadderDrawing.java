@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.LadderData.Kind;
 import railtrim.window.picture.LadderData.Rung;
 
@@ -169,7 +171,26 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
             double room = right - NAME - sheet.widthOf(value, Type.STRONG) - 8;
             sheet.writeWithin(tag.name(), NAME, y, room, Align.LEFT, Type.PLAIN, Ink.TEXT);
             sheet.write(value, right, y, Align.RIGHT, Type.STRONG, Ink.TEXT);
+            Area label = new Area(SIGN - 10, y - GAP / 2, right + 2 - SIGN + 10, GAP);
+            sheet.detail(detail(tag), label, new Area(AXIS - 6, tag.y() - 4, SIGN - AXIS, 8));
         }
+    }
+
+    /** The voltage, and how far it is from what the board had. */
+    private String detail(Tag tag) {
+        OptionalDouble stock = data.volts(Kind.STOCK);
+        String volts = Display.volts(tag.volts());
+        if (stock.isEmpty() || tag.kind() == Kind.STOCK || tag.kind() == Kind.REFERENCE) {
+            return words.of("picture.says.value", tag.name(), volts);
+        }
+        double under = stock.getAsDouble() - tag.volts();
+        String share = Display.of(Math.round(1000 * Math.abs(under) / stock.getAsDouble()) / 10.0, Unit.PERCENT);
+        return words.of(
+                under >= 0 ? "picture.ladder.detail.under" : "picture.ladder.detail.over",
+                tag.name(),
+                volts,
+                Display.of(Math.abs(under), Unit.VOLT),
+                share);
     }
 
     /** Each kind has its own shape, so that it can be told without its colour. */

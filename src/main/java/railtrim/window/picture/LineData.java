@@ -12,8 +12,9 @@ import railtrim.procedure.Figures;
  *
  * @param reference volts, empty where not known (then nothing can be drawn)
  * @param fit the line, empty with fewer than two readings
+ * @param suspect the one to measure again, where not all fit
  */
-record LineData(OptionalDouble reference, List<Reading> readings, Optional<Fit> fit) {
+record LineData(OptionalDouble reference, List<Reading> readings, Optional<Fit> fit, Optional<Reading> suspect) {
     LineData {
         readings = List.copyOf(readings);
     }
@@ -48,7 +49,8 @@ record LineData(OptionalDouble reference, List<Reading> readings, Optional<Fit> 
         }
         Optional<Fit> fit =
                 figures.solution().map(found -> new Fit(found.leg(), found.legCurrent(), found.worstResidual()));
-        return new LineData(figures.reference(), readings, fit);
+        Optional<Reading> suspect = figures.lineCheck().suspect().map(found -> readings.get(found.index()));
+        return new LineData(figures.reference(), readings, fit, suspect);
     }
 
     /** Readings that can be drawn: above the reference. */

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.LineData.Fit;
 import railtrim.window.picture.LineData.Reading;
 
@@ -125,6 +128,31 @@ record LineDrawing(LineData data, Words words) implements Drawing {
             sheet.line(x - 4, below, x + 4, below, Ink.WIRE);
         }
         sheet.disc(x, y, 4, Ink.PART);
+        if (data.suspect().equals(Optional.of(reading))) {
+            sheet.disc(x, y, 10, Ink.BAD);
+            boolean left = x > sheet.width() / 2;
+            sheet.write(
+                    words.of("picture.line.suspect"),
+                    x + (left ? -15 : 15),
+                    y,
+                    left ? Align.RIGHT : Align.LEFT,
+                    Type.STRONG,
+                    Ink.TEXT);
+        }
+        sheet.detail(detail(reading), Area.around(x, y, 10));
+    }
+
+    private String detail(Reading reading) {
+        String volts = Display.withUncertainty(reading.volts(), 2 * reading.uncertainty(), Unit.VOLT);
+        String said = words.of("picture.line.says.reading", added(reading), volts);
+        return data.fit()
+                .map(fit -> reference() + fit.above(reading.across()))
+                .map(line -> said + " " + words.of("picture.line.detail.line", Display.volts(line)))
+                .orElse(said);
+    }
+
+    private String added(Reading reading) {
+        return Double.isInfinite(reading.added()) ? words.of("picture.line.none") : Display.ohms(reading.added());
     }
 
     private void voltTicks(Sheet sheet, Plot plot, List<Reading> readings) {
@@ -149,8 +177,7 @@ record LineDrawing(LineData data, Words words) implements Drawing {
                 .toList();
         double free = 0;
         for (Reading reading : order) {
-            String said =
-                    Double.isInfinite(reading.added()) ? words.of("picture.line.none") : Display.ohms(reading.added());
+            String said = added(reading);
             double wide = sheet.widthOf(said, Type.SMALL);
             double x = plot.x(reading.across());
             double left = Math.min(x - wide / 2, plot.right() - wide);
@@ -166,6 +193,9 @@ record LineDrawing(LineData data, Words words) implements Drawing {
     private String verdict() {
         if (data.fit().isEmpty()) {
             return words.of("picture.line.one");
+        }
+        if (data.suspect().isPresent()) {
+            return words.of("picture.line.suspect.says", added(data.suspect().get()));
         }
         return data.readings().size() == 2
                 ? words.of("picture.line.two")
@@ -183,9 +213,8 @@ record LineDrawing(LineData data, Words words) implements Drawing {
         }
         StringBuilder said = new StringBuilder(words.of("picture.line.says"));
         for (Reading reading : data.drawable()) {
-            String added =
-                    Double.isInfinite(reading.added()) ? words.of("picture.line.none") : Display.ohms(reading.added());
-            said.append(' ').append(words.of("picture.line.says.reading", added, Display.volts(reading.volts())));
+            said.append(' ')
+                    .append(words.of("picture.line.says.reading", added(reading), Display.volts(reading.volts())));
         }
         return said.append(' ').append(verdict()).toString();
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.procedure.Words;
+import railtrim.window.picture.Detail.Area;
 
 /** The package as it lies on the bench, with its pin numbers and what each pin is for; all packages side by side while none is chosen. */
 record PackageDrawing(PackageData data, Words words) implements Drawing {
@@ -58,10 +59,10 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         double slack = high - scale * (shape.bottom() - shape.top());
         double middleY = top + headroom + slack / 2 - shape.top() * scale;
         shape.draw(sheet, middleX, middleY, scale);
-        tab(sheet, shape, middleX, middleY, scale);
         for (int pin = 1; pin <= shape.pins().size(); pin++) {
             pin(sheet, shape, pin, middleX, middleY, scale);
         }
+        tab(sheet, shape, middleX, middleY, scale);
     }
 
     private void tab(Sheet sheet, OutlineShape shape, double middleX, double middleY, double scale) {
@@ -70,12 +71,28 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
             String said =
                     words.of("picture.package.tab", data.tab().map(this::role).orElse("?"));
             sheet.write(said, middleX, y, Align.CENTRE, Type.PLAIN, Ink.TEXT);
+            Area metal = new Area(
+                    middleX + bounds.x() * scale,
+                    middleY + bounds.y() * scale,
+                    bounds.width() * scale,
+                    Math.min(bounds.height(), shape.body().y() - bounds.y()) * scale);
+            sheet.asks("pin.tab", Optional.empty(), asked(said, data.tab()), metal, label(sheet, said, middleX, y));
             data.spotAtTab().ifPresent(spot -> {
                 double x = middleX + (bounds.x() + bounds.width() - 10) * scale;
                 double spotY = middleY + (bounds.y() + 8) * scale;
                 tag().draw(sheet, spot.probe(), Math.min(x + 52, sheet.width() - 34), y, x, spotY);
             });
         });
+    }
+
+    private static Area label(Sheet sheet, String said, double middle, double y) {
+        double wide = Math.max(24, sheet.widthOf(said, Type.PLAIN) + 8);
+        return new Area(middle - wide / 2, y - 12, wide, 24);
+    }
+
+    /** What a pin is, and where that is not said yet, how to say it. */
+    private String asked(String said, Optional<PinRole> role) {
+        return role.isPresent() ? said : words.of("picture.package.detail.ask", said);
     }
 
     private String role(PinRole role) {
@@ -97,15 +114,24 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         Optional<PinRole> role = data.role(number);
         String said = role.map(this::role).orElse("?");
         Ink ink = role.isPresent() ? Ink.TEXT : Ink.QUIET;
-        switch (pin.side()) {
+        Area label = switch (pin.side()) {
             case BOTTOM -> upright(sheet, shape, pin, number, tipX, tipY, middleY + shape.bottom() * scale, said, ink);
             case TOP -> upright(sheet, shape, pin, number, tipX, tipY, tipY, said, ink);
             case LEFT, RIGHT -> sideways(sheet, pin, number, tipX, tipY, said, ink);
-        }
+        };
+        String says = words.of("picture.package.detail.pin", String.valueOf(number), said);
+        sheet.asks("pin." + number, Optional.empty(), asked(says, role), metal(x + inX, y + inY, tipX, tipY), label);
+    }
+
+    /** From the pin's number on the body to its tip, wide enough to be hit. */
+    private static Area metal(double x, double y, double tipX, double tipY) {
+        double wide = Math.max(24, Math.abs(tipX - x) + 8);
+        double high = Math.max(24, Math.abs(tipY - y) + 8);
+        return new Area((x + tipX - wide) / 2, (y + tipY - high) / 2, wide, high);
     }
 
     /** Names fan out so that those of five narrow pins stay apart; a cut leg's name stands in line with the others. */
-    private void upright(
+    private Area upright(
             Sheet sheet,
             OutlineShape shape,
             OutlineShape.Pin pin,
@@ -129,9 +155,10 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
             ProbeTag.ring(sheet, spot.probe(), tipX, tipMark);
             tag().tag(sheet, spot.probe(), x, y + way * 20);
         });
+        return label(sheet, said, x, y);
     }
 
-    private void sideways(
+    private Area sideways(
             Sheet sheet, OutlineShape.Pin pin, int number, double tipX, double tipY, String said, Ink ink) {
         boolean left = pin.side() == OutlineShape.Side.LEFT;
         double way = left ? -1 : 1;
@@ -144,6 +171,8 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
             ProbeTag.ring(sheet, each.probe(), tipX - way * 8, tipY);
             tag().tag(sheet, each.probe(), tipX + way * (10 + wide / 2), tipY + 10);
         });
+        double wide = Math.min(room, Math.max(24, sheet.widthOf(said, Type.PLAIN) + 8));
+        return new Area(left ? tipX - 8 - wide : tipX + 8, y - 12, wide, 24);
     }
 
     private void gallery(Sheet sheet) {
@@ -160,8 +189,22 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
             double scale = Math.min((high - 30) / (shape.bottom() - shape.top()), (wide - 14) / 98);
             double middle = top + (high - 22) / 2;
             shape.draw(sheet, x, middle - scale * (shape.top() + shape.bottom()) / 2, scale);
-            sheet.write(outlines[i].id(), x, top + high - 10, Align.CENTRE, Type.SMALL, Ink.TEXT);
+            String id = outlines[i].id();
+            sheet.write(id, x, top + high - 10, Align.CENTRE, Type.SMALL, Ink.TEXT);
+            sheet.asks(
+                    "reg.outline",
+                    Optional.of(id),
+                    says(outlines[i]),
+                    new Area(x - wide / 2 + 3, top, wide - 6, high - 2));
         }
+    }
+
+    private String says(Outline outline) {
+        String pins = String.valueOf(outline.pins());
+        return words.of(
+                outline.hasTab() ? "picture.package.detail.tabbed" : "picture.package.detail.plain",
+                outline.id(),
+                pins);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package railtrim.window.picture;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import javafx.scene.Node;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
@@ -11,17 +13,25 @@ public final class Pictures {
 
     /**
      * A node that fills its space, at least 260 × 260, with words for people who do not see it. It does not change by itself: ask for a new one
-     * when the state has changed.
+     * when the state has changed. It belongs to a step that is looked at, be it the current one or one that is read again: what to touch is said by that step.
+     *
+     * @param kind mostly the step's own
+     * @param answering what can be answered in the picture itself
      */
-    public static Node forStep(Step.Picture kind, State state, Words words) {
-        return new PictureView(drawing(kind, state, words));
-    }
-
-    /** The picture of a step that is looked at, be it the current one or one that is read again: what to touch is said by that step. */
-    public static Node of(State.StepState shown, State state, Words words) {
+    public static Node of(Step.Picture kind, State.StepState shown, State state, Words words, Answering answering) {
         State lookedAt = new State(
                 state.job(), state.figures(), state.steps(), shown, state.card(), state.power(), state.complete());
-        return forStep(shown.picture(), lookedAt, words);
+        return new PictureView(drawing(kind, lookedAt, words), answering);
+    }
+
+    /**
+     * Keeps a picture that is shown as a file: SVG where the name ends so, else PNG.
+     *
+     * @param picture from {@link #of}
+     * @throws IOException where the file cannot be written
+     */
+    public static void save(Node picture, Path file) throws IOException {
+        PictureFile.write((PictureView) picture, file);
     }
 
     static Drawing drawing(Step.Picture kind, State state, Words words) {
@@ -30,6 +40,7 @@ public final class Pictures {
             case PACKAGE -> new PackageDrawing(PackageData.of(state), words);
             case LADDER -> new LadderDrawing(LadderData.of(state.figures()), words);
             case LINE -> new LineDrawing(LineData.of(state.figures()), words);
+            case LOG -> new LogDrawing(LogData.of(state.figures()), words);
             case BOARD -> new BoardDrawing(BoardData.of(state), words);
             case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);

@@ -9,22 +9,19 @@ import railtrim.parts.Bands;
 import railtrim.parts.Resistors;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.ResistorsData.Row;
 
-/** Candidates one below the other: the part with its bands and their names on the left, where the output can come to on the right. */
+/** Candidates one below the other on the left, each with its bands; on the right the ladder with where each can come to at worst. */
 record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     private static final double TOP = 28;
-    /** The least height of one candidate. */
-    private static final double ROW = 83;
+    /** The least height of one candidate, and the most. */
+    private static final double ROW = 66;
 
-    private static final double SPLIT = 0.54;
-
-    /** Voltages from left to right. */
-    private record Across(double low, double high, double left, double right) {
-        double at(double volts) {
-            return left + (volts - low) / (high - low) * (right - left);
-        }
-    }
+    private static final double MOST_ROW = 98;
+    private static final double SPLIT = 0.58;
+    private static final double LEFT = 10;
+    private static final double NUMBER = 18;
 
     @Override
     public void drawOn(Sheet sheet) {
@@ -51,58 +48,130 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
                             Ink.TEXT));
             return;
         }
-        double bottom = sheet.height() - 34;
+        double bottom = sheet.height() - 10;
         int shown = (int) Math.min(data.rows().size(), Math.floor((bottom - TOP) / ROW));
-        double high = Math.min(ROW + 14, (bottom - TOP) / shown);
-        Across across = across(sheet.width());
+        double high = Math.min(MOST_ROW, (bottom - TOP) / shown);
+        double ladderBottom = sheet.height() - 64;
+        VoltScale scale = scale(ladderBottom - NUMBER);
+        ladder(sheet, scale);
         for (int i = 0; i < shown; i++) {
-            row(sheet, data.rows().get(i), TOP + i * high, high, across);
+            row(sheet, i, TOP + i * high, high);
+            Area interval = interval(sheet, i, shown, scale);
+            Area part = new Area(4, TOP + i * high + 1, sheet.width() * SPLIT - 5, high - 6);
+            sheet.detail(said(data.rows().get(i)), part, interval);
         }
-        legend(sheet, TOP + high * shown);
+        legend(sheet, ladderBottom + 14);
     }
 
-    private Across across(double width) {
-        double[] volts = DoubleStream.concat(
-                        data.rows().stream().flatMapToDouble(row -> DoubleStream.of(row.lowest(), row.highest())),
-                        DoubleStream.concat(data.target().stream(), data.atLeast().stream()))
-                .toArray();
-        double low = DoubleStream.of(volts).min().orElse(0);
-        double high = DoubleStream.of(volts).max().orElse(1);
-        double least = Math.max(0, 0.01 - (high - low)) / 2;
-        return new Across(low - least, high + least, width * SPLIT + 20, width - 20);
+    private VoltScale scale(double bottom) {
+        DoubleStream volts = DoubleStream.concat(
+                data.rows().stream().flatMapToDouble(row -> DoubleStream.of(row.lowest(), row.highest())),
+                DoubleStream.concat(data.target().stream(), data.atLeast().stream()));
+        return VoltScale.near(volts, TOP + 8, bottom);
     }
 
-    /** What the two upright lines are. */
-    private void legend(Sheet sheet, double bottom) {
-        double y = bottom + 10;
+    private static double axis(Sheet sheet) {
+        return sheet.width() * SPLIT + 46;
+    }
+
+    /** The scale, and across it what is aimed at and what none may fall below. */
+    private void ladder(Sheet sheet, VoltScale scale) {
+        double axis = axis(sheet);
+        double right = sheet.width() - 8;
+        sheet.box(axis, scale.top() - 4, 6, scale.bottom() - scale.top() + 8, 3, Ink.PART);
+        List<Double> ticks = Ticks.between(scale.low(), scale.high(), (int) ((scale.bottom() - scale.top()) / 34));
+        String form = "%." + Ticks.decimals(ticks) + "f";
+        for (double tick : ticks) {
+            double y = scale.at(tick);
+            sheet.line(axis - 5, y, axis, y, Ink.FINE);
+            sheet.write(String.format(Locale.ROOT, form, tick), axis - 8, y, Align.RIGHT, Type.SMALL, Ink.QUIET);
+        }
+        data.target().ifPresent(volts -> sheet.line(axis, scale.at(volts), right, scale.at(volts), Ink.GHOST));
+        data.atLeast().ifPresent(volts -> sheet.line(axis, scale.at(volts), right, scale.at(volts), Ink.BAD));
+    }
+
+    /** What the two level lines are. */
+    private void legend(Sheet sheet, double top) {
+        double y = top;
         if (data.target().isPresent()) {
             legend(sheet, "picture.resistors.target", data.target().getAsDouble(), y, Ink.GHOST);
+            y += Type.SMALL.lead() * 2 - 6;
         }
         if (data.atLeast().isPresent()) {
-            legend(sheet, "picture.resistors.least", data.atLeast().getAsDouble(), y + Type.SMALL.lead(), Ink.BAD);
+            legend(sheet, "picture.resistors.least", data.atLeast().getAsDouble(), y, Ink.BAD);
         }
     }
 
     private void legend(Sheet sheet, String key, double volts, double y, Ink ink) {
-        String said = words.of(key, Display.volts(volts));
-        double right = sheet.width() - 8;
-        double left = right - sheet.widthOf(said, Type.SMALL);
-        sheet.write(said, right, y, Align.RIGHT, Type.SMALL, Ink.TEXT);
-        sheet.line(left - 22, y, left - 6, y, ink);
+        double left = sheet.width() * SPLIT + 8;
+        sheet.line(left, y, left + 16, y, ink);
+        sheet.writeWithin(
+                words.of(key, Display.volts(volts)),
+                left + 22,
+                y,
+                sheet.width() - left - 26,
+                Align.LEFT,
+                Type.SMALL,
+                Ink.TEXT);
     }
 
-    private void row(Sheet sheet, Row row, double top, double high, Across across) {
-        double left = 10;
+    private void row(Sheet sheet, int index, double top, double high) {
+        Row row = data.rows().get(index);
         double right = sheet.width() * SPLIT;
         if (row.picked()) {
-            sheet.box(3, top, sheet.width() - 6, high - 4, 4, Ink.ADDED_WIRE);
+            sheet.box(3, top, right - 3, high - 4, 4, Ink.ADDED_WIRE);
         }
-        double start = top + 2 + (high - ROW) / 2;
-        parts(sheet, row, left, start + 17, right - left - 4);
-        sheet.writeLines(named(row), left, start + 43, right - left, 1, Align.LEFT, Type.STRONG, Ink.TEXT);
-        sheet.writeLines(
-                colours(row), left, start + 57, sheet.width() - 2 * left, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
-        interval(sheet, row, start + 25, across);
+        double start = top + 3;
+        number(sheet, index, LEFT + 7, start + 16);
+        parts(sheet, row, LEFT + NUMBER, start + 16, right - LEFT - NUMBER - 6);
+        double room = right - LEFT - 6;
+        sheet.writeWithin(named(row), LEFT, start + 40, room, Align.LEFT, Type.STRONG, Ink.TEXT);
+        sheet.write(Display.volts(row.voltage()), LEFT, start + 54, Align.LEFT, Type.SMALL, Ink.TEXT);
+        sheet.write(range(row), right - 6, start + 54, Align.RIGHT, Type.SMALL, Ink.QUIET);
+        int lines = (int) ((high - 66) / Type.SMALL.lead());
+        String colours = colours(row);
+        // Names that would be cut are left to the detail.
+        if (lines > 0 && sheet.linesOf(colours, room, lines + 1, Type.SMALL) <= lines) {
+            sheet.writeLines(colours, LEFT, start + 69, room, lines, Align.LEFT, Type.SMALL, Ink.QUIET);
+        }
+    }
+
+    private static void number(Sheet sheet, int index, double x, double y) {
+        sheet.disc(x, y, 8, Ink.PART);
+        sheet.write(String.valueOf(index + 1), x, y, Align.CENTRE, Type.SMALL, Ink.TEXT);
+    }
+
+    /** From the lowest to the highest the tolerance can bring, with the number of its candidate below it. */
+    private Area interval(Sheet sheet, int index, int count, VoltScale scale) {
+        Row row = data.rows().get(index);
+        double step = (sheet.width() - 8 - axis(sheet) - 8) / count;
+        double x = axis(sheet) + 8 + step * (index + 0.5);
+        Ink ink = row.picked() ? Ink.ADDED_WIRE : Ink.WIRE;
+        double low = scale.at(row.lowest());
+        double high = scale.at(row.highest());
+        sheet.line(x, low, x, high, ink);
+        sheet.line(x - 5, low, x + 5, low, ink);
+        sheet.line(x - 5, high, x + 5, high, ink);
+        sheet.disc(x, scale.at(row.voltage()), 4, row.picked() ? Ink.ADDED_FILL : Ink.PART);
+        number(sheet, index, x, scale.bottom() + NUMBER);
+        return new Area(x - 9, high - 4, 18, low - high + 8);
+    }
+
+    private String range(Row row) {
+        return words.of(
+                "picture.resistors.range",
+                String.format(Locale.ROOT, "%.3f", row.lowest()),
+                String.format(Locale.ROOT, "%.3f", row.highest()));
+    }
+
+    private String said(Row row) {
+        return words.of(
+                row.picked() ? "picture.resistors.says.picked" : "picture.resistors.says.row",
+                named(row),
+                colours(row),
+                Display.volts(row.voltage()),
+                Display.volts(row.lowest()),
+                Display.volts(row.highest()));
     }
 
     private void parts(Sheet sheet, Row row, double left, double y, double wide) {
@@ -140,7 +209,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
 
     private String named(Row row) {
         String sign = words.of("picture.resistors." + row.arrangement().id());
-        return row.values().stream().map(Display::ohms).collect(Collectors.joining(" " + sign + " "));
+        return row.values().stream().map(Display::part).collect(Collectors.joining(" " + sign + " "));
     }
 
     private String colours(Row row) {
@@ -157,24 +226,6 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         return String.join("; ", each);
     }
 
-    private void interval(Sheet sheet, Row row, double y, Across across) {
-        double low = across.at(row.lowest());
-        double high = across.at(row.highest());
-        data.atLeast().ifPresent(volts -> sheet.line(across.at(volts), y - 9, across.at(volts), y + 9, Ink.BAD));
-        data.target().ifPresent(volts -> sheet.line(across.at(volts), y - 9, across.at(volts), y + 9, Ink.GHOST));
-        sheet.line(low, y, high, y, Ink.WIRE);
-        sheet.line(low, y - 5, low, y + 5, Ink.WIRE);
-        sheet.line(high, y - 5, high, y + 5, Ink.WIRE);
-        sheet.disc(across.at(row.voltage()), y, 4, Ink.PART);
-        double middle = (across.left() + across.right()) / 2;
-        sheet.write(Display.volts(row.voltage()), middle, y - 17, Align.CENTRE, Type.STRONG, Ink.TEXT);
-        String range = words.of(
-                "picture.resistors.range",
-                String.format(Locale.ROOT, "%.3f", row.lowest()),
-                String.format(Locale.ROOT, "%.3f", row.highest()));
-        sheet.write(range, middle, y + 17, Align.CENTRE, Type.SMALL, Ink.QUIET);
-    }
-
     @Override
     public String says() {
         if (data.rows().isEmpty()) {
@@ -182,14 +233,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         }
         StringBuilder said = new StringBuilder(words.of("picture.resistors.says"));
         for (Row row : data.rows()) {
-            said.append(' ')
-                    .append(words.of(
-                            row.picked() ? "picture.resistors.says.picked" : "picture.resistors.says.row",
-                            named(row),
-                            colours(row),
-                            Display.volts(row.voltage()),
-                            Display.volts(row.lowest()),
-                            Display.volts(row.highest())));
+            said.append(' ').append(said(row));
         }
         return said.toString();
     }

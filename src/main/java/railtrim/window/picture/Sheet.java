@@ -3,6 +3,8 @@ package railtrim.window.picture;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import railtrim.window.picture.Detail.Area;
 
 /** What a picture is drawn on: marks collected in the order they lie on one another. */
 final class Sheet {
@@ -12,6 +14,7 @@ final class Sheet {
     private final double height;
     private final Ruler ruler;
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Detail> details = new ArrayList<>();
 
     Sheet(double width, double height, Ruler ruler) {
         this.width = width;
@@ -29,6 +32,20 @@ final class Sheet {
 
     List<Mark> marks() {
         return Collections.unmodifiableList(marks);
+    }
+
+    List<Detail> details() {
+        return Collections.unmodifiableList(details);
+    }
+
+    /** What is there tells more when it is pointed at; in the order in which the keyboard goes through them. */
+    void detail(String says, Area... areas) {
+        details.add(new Detail(List.of(areas), says, Optional.empty()));
+    }
+
+    /** As above, and pressing it answers a field: with one answer, or where that is empty with one to choose. */
+    void asks(String field, Optional<String> answer, String says, Area... areas) {
+        details.add(new Detail(List.of(areas), says, Optional.of(new Detail.Asks(field, answer))));
     }
 
     void line(double x1, double y1, double x2, double y2, Ink ink) {

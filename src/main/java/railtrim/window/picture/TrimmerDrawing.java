@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.TrimmerData.At;
 
 /** The trimmer as it lies in the hand, which two pins to use, and its travel from maximum to minimum with what the output does. */
@@ -153,6 +154,11 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
     private void end(
             Sheet sheet, String key, OptionalDouble ohms, OptionalDouble volts, double x, double y, Align align) {
         sheet.write(words.of(key), x, y, align, Type.STRONG, Ink.TEXT);
+        StringBuilder detail = new StringBuilder();
+        said(detail, key, ohms, volts);
+        if (!detail.isEmpty()) {
+            sheet.detail(detail.toString().strip(), new Area(align == Align.LEFT ? x - 4 : x - 86, y - 10, 90, 50));
+        }
         ohms.ifPresent(
                 value -> sheet.write(Display.ohms(value), x, y + Type.PLAIN.lead(), align, Type.PLAIN, Ink.TEXT));
         volts.ifPresent(

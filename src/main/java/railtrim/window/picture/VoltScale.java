@@ -15,6 +15,15 @@ record VoltScale(double low, double high, double top, double bottom) {
         return new VoltScale(Math.max(0, low - missing - room), high + missing + room, top, bottom);
     }
 
+    /** A scale that holds all values and shows differences of millivolts. */
+    static VoltScale near(DoubleStream values, double top, double bottom) {
+        double[] all = values.toArray();
+        double low = DoubleStream.of(all).min().orElse(0);
+        double high = DoubleStream.of(all).max().orElse(1);
+        double room = Math.max(0.005, (high - low) * 0.06);
+        return new VoltScale(Math.max(0, low - room), high + room, top, bottom);
+    }
+
     /** Where a voltage stands; one beyond the scale stands at its end. */
     double at(double volts) {
         double within = Math.max(low, Math.min(high, volts));

@@ -57,7 +57,7 @@ class JobPicturesTest {
     void aPictureIsAnImageWithWordsForThoseWhoDoNotSeeIt() {
         State first = Jobs.states("network-blade", 1).get(0);
         for (Step.Picture kind : Step.Picture.values()) {
-            Node node = Screen.on(() -> Pictures.forStep(kind, first, Samples.WORDS));
+            Node node = Screen.on(() -> Pictures.of(kind, first.current(), first, Samples.WORDS, Answering.none()));
             assertEquals(AccessibleRole.IMAGE_VIEW, node.getAccessibleRole());
             assertTrue(node.getAccessibleText().endsWith("."), kind + ": " + node.getAccessibleText());
             assertFalse(node.getAccessibleText().contains("{"));

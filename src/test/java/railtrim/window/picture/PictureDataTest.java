@@ -13,6 +13,7 @@ import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
 import railtrim.procedure.State;
+import railtrim.procedure.Step;
 import railtrim.window.picture.LadderData.Kind;
 
 /** What the pictures show is what the job says; the job is played on a practice board. */
@@ -200,8 +201,9 @@ class PictureDataTest {
     @Test
     void aStepThatIsReadAgainShowsItsOwnPictureNotThatOfTheCurrentStep() {
         State soldering = asking("solder", "solder.pair");
-        String says = Screen.on(() ->
-                Pictures.of(soldering.step("legs"), soldering, Samples.WORDS).getAccessibleText());
+        String says = Screen.on(() -> Pictures.of(
+                        Step.Picture.DIVIDER, soldering.step("legs"), soldering, Samples.WORDS, Answering.none())
+                .getAccessibleText());
         assertTrue(says.contains("The red probe goes to: adjust."), says);
         assertTrue(DividerData.of(soldering).solder());
     }

@@ -37,6 +37,7 @@ final class Samples {
         resistors(all);
         faults(all);
         heats(all);
+        logs(all);
         return all;
     }
 
@@ -68,7 +69,9 @@ final class Samples {
                 Optional.ofNullable(added),
                 List.of(spots),
                 added != null && added.kind() == Added.Kind.PLANNED,
-                spots.length == 0);
+                spots.length == 0,
+                added != null && added.kind() != Added.Kind.PLANNED,
+                some(0.0105));
     }
 
     private static void dividers(Map<String, Drawing> all) {
@@ -87,7 +90,9 @@ final class Samples {
                 Optional.empty(),
                 List.of(),
                 false,
-                false);
+                false,
+                false,
+                none());
         all.put("divider-unknown", new DividerDrawing(nothing, WORDS));
         for (Place place : Place.values()) {
             String name = "divider-" + place.id();
@@ -243,12 +248,17 @@ final class Samples {
             readings.add(new LineData.Reading(ohms, 1.25 + fit.above(1 / ohms) + sign * noise, uncertainty));
             sign = -sign;
         }
-        return new LineData(some(1.25), readings, added.length < 2 ? Optional.empty() : Optional.of(fit));
+        Optional<LineData.Reading> suspect = readings.stream()
+                .filter(reading -> Math.abs(noise) > 2.9 * uncertainty && reading.added() == added[added.length - 1])
+                .findFirst();
+        return new LineData(some(1.25), readings, added.length < 2 ? Optional.empty() : Optional.of(fit), suspect);
     }
 
     private static void lines(Map<String, Drawing> all) {
         double open = Double.POSITIVE_INFINITY;
-        all.put("line-empty", new LineDrawing(new LineData(none(), List.of(), Optional.empty()), WORDS));
+        all.put(
+                "line-empty",
+                new LineDrawing(new LineData(none(), List.of(), Optional.empty(), Optional.empty()), WORDS));
         all.put("line-one", new LineDrawing(line(0, 0.0114, open), WORDS));
         all.put("line-two", new LineDrawing(line(0, 0.0114, open, 10_000), WORDS));
         all.put(
@@ -430,14 +440,13 @@ final class Samples {
 
     private static void heats(Map<String, Drawing> all) {
         HeatData.Part nothing = new HeatData.Part(none(), none(), none(), none());
-        all.put("heat-empty", new HeatDrawing(new HeatData(nothing, nothing, false, false), WORDS));
+        all.put("heat-empty", new HeatDrawing(new HeatData(nothing, nothing, false), WORDS));
         all.put(
                 "heat-before",
                 new HeatDrawing(
                         new HeatData(
                                 new HeatData.Part(some(71.5), none(), none(), none()),
                                 new HeatData.Part(some(64), none(), none(), none()),
-                                false,
                                 false),
                         WORDS));
         all.put(
@@ -446,8 +455,7 @@ final class Samples {
                         new HeatData(
                                 new HeatData.Part(some(71.5), some(62.3), some(6.6), some(5.4545)),
                                 new HeatData.Part(some(64), some(66.5), some(3.4), some(3.6364)),
-                                false,
-                                true),
+                                false),
                         WORDS));
         all.put(
                 "heat-relative",
@@ -455,8 +463,30 @@ final class Samples {
                         new HeatData(
                                 new HeatData.Part(none(), none(), some(1), some(0.826)),
                                 new HeatData.Part(none(), none(), none(), none()),
-                                true,
-                                false),
+                                true),
                         WORDS));
+    }
+
+    private static void logs(Map<String, Drawing> all) {
+        all.put("log-empty", new LogDrawing(new LogData(List.of(), List.of(), none()), WORDS));
+        List<LogData.Held> held = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            double volts = 3.412 - 0.03 * i;
+            Optional<String> fault = i == 17 ? Optional.of("glitch") : Optional.empty();
+            held.add(new LogData.Held(1.6 * i, volts, i == 0 ? none() : some(22_000.0 / i), fault));
+        }
+        List<LogData.Warm> warm = List.of(
+                new LogData.Warm(2, 71.5, false),
+                new LogData.Warm(2.5, 64, true),
+                new LogData.Warm(41, 58.2, false),
+                new LogData.Warm(42, 66.1, true));
+        all.put("log-full", new LogDrawing(new LogData(held, warm, some(3.412)), WORDS));
+        all.put("log-volts", new LogDrawing(new LogData(held.subList(0, 2), List.of(), none()), WORDS));
+        List<LogData.Held> many = new ArrayList<>();
+        for (int i = 0; i < 90; i++) {
+            Optional<String> fault = i % 30 == 29 ? Optional.of("reset") : Optional.empty();
+            many.add(new LogData.Held(2.0 * i, 12.0 - 0.1 * (i % 30), some(3000.0 / (1 + i % 30)), fault));
+        }
+        all.put("log-many", new LogDrawing(new LogData(many, warm, some(12)), WORDS));
     }
 }

@@ -50,7 +50,11 @@ final class Screen {
 
     /** The drawing in a scene of that size, styled and laid out; call it on the window's thread. */
     static PictureView laidOut(Drawing drawing, double width, double height) {
-        PictureView view = new PictureView(drawing);
+        return laidOut(drawing, Answering.none(), width, height);
+    }
+
+    static PictureView laidOut(Drawing drawing, Answering answering, double width, double height) {
+        PictureView view = new PictureView(drawing, answering);
         StackPane root = new StackPane(view);
         new Scene(root, width, height);
         root.applyCss();
@@ -65,7 +69,7 @@ final class Screen {
         for (Node node : parent.getChildrenUnmodifiable()) {
             if (node instanceof Text text && text.isVisible()) {
                 found.add(text);
-            } else if (node instanceof Parent inner) {
+            } else if (node instanceof Parent inner && inner.isVisible()) {
                 found.addAll(texts(inner));
             }
         }
