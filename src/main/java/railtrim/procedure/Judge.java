@@ -95,7 +95,7 @@ final class Judge {
                     Message message = outsideMessage(field, value, expected);
                     return field.outside() == Outside.ODD
                             ? new Finding(Finding.Kind.WARNS, message, "")
-                            : new Finding(Finding.Kind.BLOCKS, message, Mend.stepFor(field.id()));
+                            : new Finding(Finding.Kind.BLOCKS, message, Mend.stepFor(field.id(), value));
                 });
     }
 
@@ -124,6 +124,9 @@ final class Judge {
     private static Message outsideMessage(Field.Number field, double value, Expected expected) {
         if (field.again().isPresent()) {
             return Message.of("verdict.again-differs", Display.of(value, field.unit()));
+        }
+        if (Mend.notUp(field.id(), value)) {
+            return Message.of("verdict.rail-not-up", Display.volts(value));
         }
         return Message.of(
                 "verdict.outside",

@@ -36,8 +36,13 @@ final class Mend {
 
     private Mend() {}
 
-    /** Id of the step, "" where measuring again in the same step is all there is to do. */
-    static String stepFor(String field) {
-        return STEP.getOrDefault(field, "");
+    /** Id of the step, "" where measuring again in the same step is all there is to do. A rail that reads dead was not switched on. */
+    static String stepFor(String field, double value) {
+        return notUp(field, value) ? "base.on" : STEP.getOrDefault(field, "");
+    }
+
+    /** Whether a rail that should have its stock voltage reads dead, volts. */
+    static boolean notUp(String field, double value) {
+        return RailFields.isStock(field) && Math.abs(value) < Ranges.DEAD;
     }
 }

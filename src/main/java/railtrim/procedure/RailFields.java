@@ -32,12 +32,17 @@ final class RailFields {
     private RailFields() {}
 
     static boolean isRail(String field) {
-        return isDead(field) || STOCK.contains(field) || isLowered(field);
+        return isDead(field) || isStock(field) || isLowered(field);
     }
 
     /** Readings that prove the rail dead. */
     static boolean isDead(String field) {
         return DEAD.contains(field);
+    }
+
+    /** Readings of the board as it came, switched on. */
+    static boolean isStock(String field) {
+        return STOCK.contains(field);
     }
 
     /** Readings that must never lie above stock or below the floor. */

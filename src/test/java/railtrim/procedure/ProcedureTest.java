@@ -202,6 +202,21 @@ class ProcedureTest {
     }
 
     @Test
+    void aRailThatReadsDeadWhereItShouldBeUpSendsBackToTheSwitch() {
+        HalfDone job = HalfDone.upTo("base.on");
+        job.course.turn("base.on.switch");
+        assertAsked(job.course.type("base.rail", "0.2 mV", false), "verdict.rail-not-up");
+        job.course.type("base.rail", "0.2 mV", true);
+        Step.Finding finding = job.course.state().current().findings().stream()
+                .filter(Step.Finding::blocks)
+                .findFirst()
+                .orElseThrow();
+        assertEquals("base.on", finding.backTo());
+        job.course.reopen("base.on", "it was not switched on");
+        job.workTo("load");
+    }
+
+    @Test
     void twoFirstPowerUpsOutsideWithGoodJointsStopTheJobInWords() {
         HalfDone job = HalfDone.upTo("first.on");
         for (int time = 0; time < 2; time++) {
@@ -400,6 +415,11 @@ class ProcedureTest {
         job.workTo("fault.note");
         assertEquals(Status.NOT_NEEDED, job.course.state().step("down.watch").status());
         assertTrue(job.course.state().figures().descent().faulted());
+    }
+
+    private static void assertAsked(Verdict verdict, String key) {
+        Verdict.AskAgain ask = assertInstanceOf(Verdict.AskAgain.class, verdict);
+        assertTrue(ask.says().stream().anyMatch(each -> each.key().equals(key)), ask::toString);
     }
 
     private static void assertRefused(Verdict verdict, String key) {
