@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -14,14 +13,13 @@ import railtrim.job.Mark;
 import railtrim.job.OwnFolder;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
-import railtrim.quantity.Display;
 import railtrim.quantity.PlainText;
-import railtrim.quantity.Unit;
 import railtrim.report.Format;
 import railtrim.report.ReportWriter;
 import railtrim.report.shelf.Comparison;
 import railtrim.report.shelf.Piece;
 import railtrim.report.shelf.Shelf;
+import railtrim.report.shelf.ShelfTable;
 
 /** {@code shelf}: all jobs of a folder at a glance, searched, and compared. */
 @Command(name = "shelf", description = "${bundle:command.shelf.about}")
@@ -72,7 +70,8 @@ final class ShelfCommand implements Asked {
         } else if (compare) {
             compared(sheet, comparison);
         } else {
-            sheet.table(5, head(), shelf.pieces().stream().map(this::row).toList());
+            ShelfTable table = new ShelfTable(words);
+            sheet.table(5, table.head(), shelf.pieces().stream().map(table::row).toList());
         }
         shelf.pieces()
                 .forEach(piece -> piece.problems()
@@ -100,33 +99,6 @@ final class ShelfCommand implements Asked {
             sheet.table(4, comparison.head(), comparison.rows());
             sheet.say(words.of("shelf.compare.differs"));
         }
-    }
-
-    private List<String> head() {
-        return Stream.of("name", "board", "chip", "state", "step", "stock", "new", "fail", "saved")
-                .map(column -> words.of("shelf.column." + column))
-                .toList();
-    }
-
-    private List<String> row(Piece piece) {
-        boolean underWay = piece.standing() == Piece.Standing.UNDER_WAY;
-        return List.of(
-                PlainText.of(piece.name()),
-                PlainText.of(piece.board()),
-                PlainText.of(piece.chip()),
-                words.of("shelf.standing." + piece.standing().id()),
-                underWay ? words.of("step." + piece.step() + ".title") : "",
-                volts(piece.stock()),
-                volts(piece.fitted()),
-                piece.fail()
-                        .map(fail -> words.of(
-                                fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below", Display.volts(fail.fail())))
-                        .orElse(""),
-                piece.wattsSaved().isPresent() ? Display.of(piece.wattsSaved().getAsDouble(), Unit.WATT) : "");
-    }
-
-    private static String volts(OptionalDouble volts) {
-        return volts.isPresent() ? Display.volts(volts.getAsDouble()) : "";
     }
 
     private Map<String, Object> json(Piece piece) {

@@ -33,12 +33,16 @@ final class Export {
                     folder,
                     EnumSet.allOf(Format.class),
                     Paper.usual(Locale.getDefault()));
-            String names =
-                    files.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining("\n"));
             String key = desk.state().complete() ? "window.export.done" : "window.export.unfinished";
-            shell.tell(words.of("window.export.title"), words.of(key, folder.toString()) + "\n" + names);
+            shell.tell(words.of("window.export.title"), told(words, key, files));
         } catch (BadInput refused) {
             shell.tell(words.of("window.export.failed"), words.of(refused.told()));
         }
+    }
+
+    /** Where files were written, and what they are called. */
+    static String told(Words words, String key, List<Path> files) {
+        String names = files.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining("\n"));
+        return words.of(key, files.get(0).getParent().toString()) + "\n" + names;
     }
 }

@@ -24,6 +24,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Keys;
+import railtrim.window.shelf.ShelfPage;
 
 /** The one window: the start page, or one job. */
 final class Shell {
@@ -115,6 +116,12 @@ final class Shell {
         job = Optional.empty();
         stage.setTitle(words.of("window.title"));
         put(new StartPage(this).node());
+    }
+
+    /** All jobs of a folder; reached where no job is open. */
+    void toShelf() {
+        stage.setTitle(words.of("window.title"));
+        put(new ShelfPage(words, new Shelving(this), surroundings.jobFolder()).node());
     }
 
     /** Opens a job from anywhere in the program. One whose board has power is not left without asking. */

@@ -43,6 +43,8 @@ final class StartPage {
         begin.getChildren()
                 .add(tile("open-job", "window.open", Icon.FOLDER, this::open).node());
         begin.getChildren()
+                .add(tile("shelf", "window.shelf", Icon.SHELF, shell::toShelf).node());
+        begin.getChildren()
                 .add(tile("practice", "window.practice", Icon.METER, new Practice(shell)::ask)
                         .node());
         addRecent(begin);

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -13,6 +14,8 @@ import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
@@ -20,14 +23,18 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
+import railtrim.job.Entry;
+import railtrim.job.Mark;
 import railtrim.job.MemoryLog;
 import railtrim.practice.Answer;
 import railtrim.practice.Bench;
 import railtrim.practice.Hand;
+import railtrim.practice.Rehearsal;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.Meter;
+import railtrim.report.shelf.SavedJobs;
 
 /**
  * Draws every page of a whole job to {@code target/gallery}, for people to look at. Not run with the tests: {@code mvn test
@@ -43,6 +50,7 @@ class Gallery {
     private static final boolean DARK = Boolean.getBoolean("gallery.dark");
 
     private final Path folder = Path.of("target", "gallery", WIDTH + "x" + HEIGHT + "-" + TEXT + (DARK ? "-dark" : ""));
+    private Path own;
     private Stage stage;
     private Shell shell;
     private int number;
@@ -50,9 +58,10 @@ class Gallery {
     @BeforeEach
     void open() throws TimeoutException, IOException {
         Files.createDirectories(folder);
+        own = Files.createTempDirectory("gallery");
         stage = FxToolkit.registerPrimaryStage();
         fx(() -> {
-            shell = new Shell(stage, new TestSurroundings(Files.createTempDirectory("gallery")), Words.english());
+            shell = new Shell(stage, new TestSurroundings(own), Words.english());
             shell.show();
             stage.setWidth(WIDTH);
             stage.setHeight(HEIGHT);
@@ -79,6 +88,45 @@ class Gallery {
         draw("practice");
         fx(() -> press("#practice-cancel"));
         walk();
+    }
+
+    /** A shelf with several jobs on it, and where they fail. */
+    @Test
+    void theShelf() throws Exception {
+        Path jobs = Files.createDirectories(folder.resolve("jobs-of-the-shelf"));
+        try (var old = Files.list(jobs)) {
+            for (Path file : old.toList()) {
+                Files.delete(file);
+            }
+        }
+        Mark mark = Mark.keptIn(own.resolve("own"));
+        Rehearsal rehearsal = new Rehearsal(Procedure.builtIn(), Meter.middle());
+        for (int i = 1; i <= 4; i++) {
+            List<Entry> entries = rehearsal
+                    .play(Practice.board(i == 4 ? "sound-board" : "network-blade"), i)
+                    .job()
+                    .entries();
+            String name = i == 4 ? "organ’s sound board" : "blade " + i + " at " + (75 + 25 * i) + " MHz";
+            SavedJobs.save(jobs, name, i == 3 ? entries.subList(0, entries.size() * 2 / 3) : entries, mark);
+        }
+        Files.writeString(jobs.resolve("no job.railtrim"), "shopping list\n");
+        fx(() -> press("#shelf"));
+        fx(() -> {
+            TextField where = (TextField) shell.scene().lookup("#shelf-folder");
+            where.setText(jobs.toString());
+            where.getOnAction().handle(null);
+            return null;
+        });
+        WaitForAsyncUtils.waitFor(
+                20,
+                java.util.concurrent.TimeUnit.SECONDS,
+                () -> ((TableView<?>) shell.scene().lookup("#shelf-table"))
+                                .getItems()
+                                .size()
+                        == 5);
+        draw("shelf");
+        fx(() -> press("#shelf-compare"));
+        draw("shelf compared");
     }
 
     private void walk() throws Exception {

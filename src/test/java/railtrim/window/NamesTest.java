@@ -57,7 +57,7 @@ class NamesTest {
         assertEquals(Set.of(), nameless);
     }
 
-    private static void look(Opened window, String page, Set<String> nameless) throws Exception {
+    static void look(Opened window, String page, Set<String> nameless) throws Exception {
         window.layOut();
         window.fx(() -> {
             collect(window.shell.scene().getRoot(), page, nameless);

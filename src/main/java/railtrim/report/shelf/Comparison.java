@@ -2,6 +2,7 @@ package railtrim.report.shelf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import railtrim.procedure.Words;
@@ -17,6 +18,9 @@ import railtrim.report.Checklist.Section;
  * compared.
  */
 public final class Comparison {
+    /** The last of the columns that hold words and not a number. */
+    public static final int LAST_TEXT = 3;
+
     private final List<Piece> pieces;
     private final Words words;
 
@@ -39,9 +43,7 @@ public final class Comparison {
         } else {
             blocks.add(new Block.Says(words.of("shelf.compare.differs")));
             blocks.add(new Block.Grid(head(), rows()));
-            if (pieces.size() > 1) {
-                blocks.add(new ComparisonDrawing(pieces, words).picture());
-            }
+            picture().ifPresent(blocks::add);
         }
         return new Checklist(
                 words.of("shelf.compare.title"),
@@ -50,24 +52,34 @@ public final class Comparison {
                 List.of(new Section(2, words.of("shelf.compare.part"), "", blocks)));
     }
 
+    /** The plot, where there is more than one. */
+    public Optional<Block.Picture> picture() {
+        return pieces.size() > 1 ? Optional.of(new ComparisonDrawing(pieces, words).picture()) : Optional.empty();
+    }
+
     public List<String> head() {
-        return Stream.of("name", "chip", "load", "clock", "stock", "fail", "bracket", "runs", "new", "margin", "saved")
+        return Stream.of(
+                        "number", "name", "chip", "load", "clock", "stock", "fail", "bracket", "runs", "new", "margin",
+                        "saved")
                 .map(column -> words.of("shelf.column." + column))
                 .toList();
     }
 
     public List<List<String>> rows() {
-        return pieces.stream().map(this::row).toList();
+        return pieces.stream()
+                .map(piece -> row(pieces.indexOf(piece) + 1, piece))
+                .toList();
     }
 
-    private List<String> row(Piece piece) {
+    private List<String> row(int number, Piece piece) {
         var fail = piece.fail().orElseThrow();
         return List.of(
+                Integer.toString(number),
                 PlainText.of(piece.name()),
                 PlainText.of(piece.chip()),
                 PlainText.of(piece.load()),
                 clock(piece.clock()),
-                volts(piece.stock()),
+                ShelfTable.volts(piece.stock()),
                 words.of(fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below", Display.volts(fail.fail())),
                 fail.faultSeen()
                         ? words.of(
@@ -76,13 +88,9 @@ public final class Comparison {
                                 Display.volts(fail.bracketHigh()))
                         : "",
                 Integer.toString(fail.runs()),
-                volts(piece.fitted()),
-                volts(piece.margin()),
-                piece.wattsSaved().isPresent() ? Display.of(piece.wattsSaved().getAsDouble(), Unit.WATT) : "");
-    }
-
-    private static String volts(OptionalDouble volts) {
-        return volts.isPresent() ? Display.volts(volts.getAsDouble()) : "";
+                ShelfTable.volts(piece.fitted()),
+                ShelfTable.volts(piece.margin()),
+                ShelfTable.saved(piece));
     }
 
     static String clock(OptionalDouble hertz) {

@@ -3,6 +3,7 @@ package railtrim.report.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
@@ -20,9 +21,10 @@ final class ComparisonDrawing {
     private static final int HEIGHT = 300;
     private static final double LEFT = 76;
     private static final double RIGHT = 640;
-    private static final double TOP = 20;
+    private static final double TOP = 30;
     private static final double BOTTOM = 236;
     private static final double CAP = 8;
+    private static final double BESIDE = 24;
 
     private final List<Piece> pieces;
     private final Words words;
@@ -64,25 +66,44 @@ final class ComparisonDrawing {
 
     /** @return what the axis from left to right stands for */
     private String across(Axis volts) {
-        if (spread(pieces.stream().map(Piece::clock).toList())) {
-            Axis axis = axis(pieces.stream().map(Piece::clock).toList());
-            for (Piece piece : pieces) {
-                mark(piece, axis.at(piece.clock().getAsDouble()), Comparison.clock(piece.clock()), volts);
-            }
+        List<OptionalDouble> clocks = pieces.stream().map(Piece::clock).toList();
+        List<OptionalDouble> currents = pieces.stream().map(Piece::current).toList();
+        if (spread(clocks)) {
+            marks(clocks, hertz -> Comparison.clock(OptionalDouble.of(hertz)), volts);
             return words.of("shelf.compare.clock");
-        } else if (spread(pieces.stream().map(Piece::current).toList())) {
-            Axis axis = axis(pieces.stream().map(Piece::current).toList());
-            for (Piece piece : pieces) {
-                double amperes = piece.current().getAsDouble();
-                mark(piece, axis.at(amperes), Display.of(amperes, Unit.AMPERE), volts);
-            }
+        } else if (spread(currents)) {
+            marks(currents, amperes -> Display.of(amperes, Unit.AMPERE), volts);
             return words.of("shelf.compare.current");
         }
         Axis axis = new Axis(0, pieces.size() + 1.0, LEFT, RIGHT);
         for (int i = 0; i < pieces.size(); i++) {
-            mark(pieces.get(i), axis.at(i + 1), Integer.toString(i + 1), volts);
+            mark(i, axis.at(i + 1), volts);
         }
         return words.of("shelf.compare.order");
+    }
+
+    private void marks(List<OptionalDouble> values, DoubleFunction<String> named, Axis volts) {
+        Axis axis = axis(values);
+        List<Double> places =
+                values.stream().map(value -> axis.at(value.getAsDouble())).toList();
+        for (int i = 0; i < places.size(); i++) {
+            mark(i, places.get(i) + aside(places, i), volts);
+        }
+        for (double value :
+                values.stream().map(OptionalDouble::getAsDouble).distinct().toList()) {
+            double x = axis.at(value);
+            shapes.add(new Shape.Line(x, BOTTOM, x, BOTTOM + 5, "thin"));
+            shapes.add(new Shape.Label(x, BOTTOM + 18, named.apply(value), "plain", "middle"));
+        }
+    }
+
+    /** Jobs at the same place stand beside each other. */
+    private static double aside(List<Double> places, int index) {
+        double place = places.get(index);
+        long together = places.stream().filter(each -> each == place).count();
+        long before =
+                places.subList(0, index).stream().filter(each -> each == place).count();
+        return (before - (together - 1) / 2.0) * BESIDE;
     }
 
     /** Whether all are known and not all the same. */
@@ -95,12 +116,13 @@ final class ComparisonDrawing {
         return Axis.around(
                 values.stream().mapToDouble(OptionalDouble::getAsDouble).min().orElseThrow(),
                 values.stream().mapToDouble(OptionalDouble::getAsDouble).max().orElseThrow(),
-                LEFT + 20,
-                RIGHT - 20);
+                LEFT + 40,
+                RIGHT - 40);
     }
 
-    /** The bracket as an upright with caps, a cross where it failed, a dot where it was left at. */
-    private void mark(Piece piece, double x, String name, Axis volts) {
+    /** The bracket as an upright with caps, a cross where it failed, a dot where it was left at, and on top its number in the table. */
+    private void mark(int index, double x, Axis volts) {
+        Piece piece = pieces.get(index);
         FailVoltage fail = piece.fail().orElseThrow();
         double low = volts.at(fail.bracketLow());
         double high = volts.at(fail.bracketHigh());
@@ -113,8 +135,8 @@ final class ComparisonDrawing {
             shapes.add(new Shape.Line(x - CAP, low, x + CAP, low, "thick"));
         }
         piece.fitted().ifPresent(left -> shapes.add(new Shape.Dot(x, volts.at(left))));
-        shapes.add(new Shape.Line(x, BOTTOM, x, BOTTOM + 5, "thin"));
-        shapes.add(new Shape.Label(x, BOTTOM + 18, name, "plain", "middle"));
+        double top = Math.max(fail.bracketHigh(), piece.fitted().orElse(0));
+        shapes.add(new Shape.Label(x, volts.at(top) - 9, Integer.toString(index + 1), "strong", "middle"));
     }
 
     private String said(Piece piece) {

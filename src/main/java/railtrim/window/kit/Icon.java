@@ -53,6 +53,9 @@ public enum Icon {
     CLOCK(
             "M12 1 A11 11 0 1 0 12 23 A11 11 0 1 0 12 1 Z M12 3.6 A8.4 8.4 0 1 1 12 20.4 A8.4 8.4 0 1 1 12 3.6 Z M10.8 6 L13.2 6 L13.2 11.5 L17 15 L15.4 16.7 L10.8 12.6 Z"),
     FOLDER("M2 4.5 L9 4.5 L11.4 7.4 L22 7.4 L22 20 L2 20 Z M4.4 10 L4.4 17.6 L19.6 17.6 L19.6 10 Z"),
+    /** Three spines on a board. */
+    SHELF("M3 3 L7.4 3 L7.4 18 L3 18 Z M9 3 L13.4 3 L13.4 18 L9 18 Z M15 4.4 L19 3.4 L22 17.4 L18 18.4 Z "
+            + "M2 19.6 L22 19.6 L22 22 L2 22 Z"),
     /** A meter with its needle and its two sockets. */
     METER(
             "M4 1.5 L20 1.5 L20 22.5 L4 22.5 Z M6.2 3.7 L6.2 12 L17.8 12 L17.8 3.7 Z M11 11 L15.2 5.2 L16.4 6.2 L13 11 Z "

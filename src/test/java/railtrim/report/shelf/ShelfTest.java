@@ -16,9 +16,7 @@ import railtrim.job.BuiltIn;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
-import railtrim.job.Journal;
 import railtrim.job.Mark;
-import railtrim.job.Time;
 import railtrim.practice.Board;
 import railtrim.practice.Rehearsal;
 import railtrim.procedure.Procedure;
@@ -50,35 +48,18 @@ class ShelfTest {
         Rehearsal rehearsal = new Rehearsal(PROCEDURE, Meter.middle());
         Job first = rehearsal.play(board, 1).job();
         finished = PROCEDURE.state(first);
-        save("blade one at 100 MHz", first.entries(), mark);
-        save("blade two at 125 MHz", rehearsal.play(board, 2).job().entries(), mark);
-        save("half", first.entries().subList(0, 60), mark);
-        save("stopped", List.of(new Entry(1, START, 1, 0, new Fact.Choice("scope", "supply.kind", "mains"))), mark);
+        SavedJobs.save(folder, "blade one at 100 MHz", first.entries(), mark);
+        SavedJobs.save(
+                folder, "blade two at 125 MHz", rehearsal.play(board, 2).job().entries(), mark);
+        SavedJobs.save(folder, "half", first.entries().subList(0, 60), mark);
+        SavedJobs.save(
+                folder,
+                "stopped",
+                List.of(new Entry(1, START, 1, 0, new Fact.Choice("scope", "supply.kind", "mains"))),
+                mark);
         Files.writeString(folder.resolve("no job.railtrim"), "shopping list\n");
         Files.writeString(folder.resolve("notes.txt"), "nothing");
         shelf = Shelf.of(folder, PROCEDURE, mark);
-    }
-
-    /** With the times at which they were first written: what was waited for counts. */
-    private static void save(String name, List<Entry> entries, Mark mark) {
-        int[] next = {0};
-        Time time = new Time() {
-            @Override
-            public Instant now() {
-                return entries.get(Math.min(next[0], entries.size() - 1)).time();
-            }
-
-            @Override
-            public long ticks() {
-                return next[0] < entries.size() ? entries.get(next[0]).tick() : 0;
-            }
-        };
-        try (Journal journal = Journal.create(folder.resolve(name + Journal.ENDING), name, time, mark)) {
-            for (Entry entry : entries) {
-                journal.append(entry.fact());
-                next[0]++;
-            }
-        }
     }
 
     @Test

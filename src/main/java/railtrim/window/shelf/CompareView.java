@@ -1,0 +1,61 @@
+package railtrim.window.shelf;
+
+import java.util.List;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Words;
+import railtrim.report.shelf.Comparison;
+import railtrim.window.kit.Build;
+
+/** Where several jobs fail, beside each other: the plot, and the same figures as a table. */
+final class CompareView {
+    private final Words words;
+    private final Comparison comparison;
+
+    CompareView(Words words, Comparison comparison) {
+        this.words = words;
+        this.comparison = comparison;
+    }
+
+    Node node() {
+        VBox column = Build.column("shelf-compare");
+        if (comparison.pieces().isEmpty()) {
+            column.getChildren().add(Build.prose(words.of("shelf.compare.none"), "shelf-nothing"));
+            return column;
+        }
+        column.getChildren().add(Build.prose(words.of("shelf.compare.differs"), "sheet-text"));
+        comparison.picture().ifPresent(picture -> column.getChildren().add(new DrawnView(picture)));
+        column.getChildren().add(table());
+        ScrollPane scroll = new ScrollPane(column);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("step-scroll");
+        scroll.setId("shelf-compared");
+        scroll.setAccessibleText(words.of("shelf.compare.part"));
+        return scroll;
+    }
+
+    private Node table() {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("shelf-grid");
+        row(grid, 0, comparison.head(), "shelf-head");
+        for (int i = 0; i < comparison.rows().size(); i++) {
+            row(grid, i + 1, comparison.rows().get(i), "shelf-cell");
+        }
+        return grid;
+    }
+
+    private static void row(GridPane grid, int index, List<String> cells, String styleClass) {
+        for (int i = 0; i < cells.size(); i++) {
+            Label cell = Build.label(cells.get(i), styleClass);
+            boolean wraps = i <= Comparison.LAST_TEXT;
+            cell.setWrapText(wraps);
+            cell.setMinWidth(wraps ? 0 : javafx.scene.layout.Region.USE_PREF_SIZE);
+            GridPane.setHalignment(cell, wraps ? HPos.LEFT : HPos.RIGHT);
+            grid.add(cell, i, index);
+        }
+    }
+}
