@@ -16,6 +16,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.Step;
 import railtrim.procedure.TakeOver;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
@@ -224,6 +225,24 @@ final class Desk {
         } else {
             drafts.put(field, text);
         }
+    }
+
+    /** What the page asks for now: of the card that stands before the steps, else of the step shown. */
+    List<Field> fields() {
+        List<Field> all = state.card().isPresent()
+                ? course.cardFields().map(Step::fields).orElse(List.of())
+                : shown().step().fields();
+        return all.stream().filter(field -> field.asked().test(state.figures())).toList();
+    }
+
+    /** What the page is called. */
+    String title(Words words) {
+        String stands = state.card()
+                .map(card -> card instanceof State.Card.MakeSafe
+                        ? "safe"
+                        : card instanceof State.Card.Stop ? "stop" : "resume")
+                .orElse(atEnd() ? "done" : "");
+        return words.of(stands.isEmpty() ? "step." + shown + ".title" : "card." + stands + ".title");
     }
 
     /** First readings that must not be seen now, because an independent second one is still to be taken. */

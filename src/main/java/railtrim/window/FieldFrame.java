@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
@@ -12,6 +13,8 @@ import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.quantity.Unit;
+import railtrim.window.help.HelpText;
+import railtrim.window.kit.Bubble;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
@@ -33,12 +36,21 @@ final class FieldFrame {
         label.setLabelFor(named);
         sure = Build.button(Ids.sure(field), words.of("window.sure"), saySure, "plain");
         sure.setAccessibleText(words.of("window.sure.say", FieldWords.label(words, field)));
-        box = Build.column("field", label);
+        box = Build.column("field", Build.row("field-head", label, help(field)));
         FieldWords.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
         box.getChildren().addAll(expected, because, proposed, entry, readBack, verdict, sure);
         Build.present(sure, false);
         readBack("");
         proposed(Optional.empty());
+    }
+
+    private Button help(String field) {
+        Button help = Build.button(Ids.help(field), "?", () -> {}, HelpSheet.ASK);
+        help.setAccessibleText(words.of("window.help.say", label.getText()));
+        help.setTooltip(new Tooltip(words.of("window.help.tip")));
+        help.setOnAction(event ->
+                Bubble.show(help, label.getText(), new HelpText(words).of(field), words.of("window.sheet.close")));
+        return help;
     }
 
     /** What the job says that was taken over as a plan. It stands beside the entry and is never in it. */

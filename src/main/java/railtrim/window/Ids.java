@@ -20,6 +20,10 @@ final class Ids {
         return "sure-" + plain(field);
     }
 
+    static String help(String field) {
+        return "help-" + plain(field);
+    }
+
     static String acknowledge(String caution) {
         return "ack-" + plain(caution);
     }

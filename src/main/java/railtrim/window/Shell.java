@@ -53,6 +53,7 @@ final class Shell {
         this.place = new WindowPlace(stage, before);
         root.getStyleClass().add("shell");
         Keys.install(scene, this::enter, this::escape);
+        shortcut("F1", this::help);
         shortcut("Shortcut+PLUS", theme::bigger);
         shortcut("Shortcut+EQUALS", theme::bigger);
         shortcut("Shortcut+MINUS", theme::smaller);
@@ -190,6 +191,18 @@ final class Shell {
     void tell(String title, String text) {
         Button close = Build.button("sheet-close", words.of("window.sheet.close"), sheet::close, "primary");
         sheet.ask(title, Build.prose(text, "sheet-text"), close);
+    }
+
+    /** About the field the focus is in, else about the step on the page. */
+    private void help() {
+        if (!sheet.open()) {
+            HelpSheet.ofField(scene.getFocusOwner()).ifPresentOrElse(Button::fire, this::helpOnStep);
+        }
+    }
+
+    void helpOnStep() {
+        HelpSheet help = new HelpSheet(this);
+        job.ifPresentOrElse(open -> help.step(open.desk()), help::glossary);
     }
 
     private void put(Node node) {

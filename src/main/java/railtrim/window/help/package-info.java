@@ -1,0 +1,2 @@
+/** Help beside a field: words, a small drawing, the words of the trade, and the sum behind a number. */
+package railtrim.window.help;

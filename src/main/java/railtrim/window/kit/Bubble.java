@@ -1,0 +1,66 @@
+package railtrim.window.kit;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
+
+/** Something to read beside what it is about. Escape, its own button or a click elsewhere closes it; the focus goes back where it was. */
+public final class Bubble {
+    private static final double LEAST_SIDE_ROOM = 380;
+
+    private Bubble() {}
+
+    /** @param beside what it is about; whatever has the focus now gets it back */
+    public static void show(Node beside, String title, Node content, String close) {
+        Node back = Optional.ofNullable(beside.getScene().getFocusOwner()).orElse(beside);
+        PopOver bubble = new PopOver();
+        Button away = Build.button("bubble-close", close, () -> {}, "plain");
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().add("step-scroll");
+        VBox box = Build.column("bubble", Build.prose(title, "bubble-title"), scroll, away);
+        box.setId("bubble");
+        box.setMaxHeight(beside.getScene().getHeight() * 0.8);
+        box.setAccessibleText(title);
+        away.setOnAction(event -> bubble.hide());
+        bubble.setContentNode(box);
+        bubble.setDetachable(false);
+        bubble.setAnimated(false);
+        bubble.setArrowLocation(arrow(beside));
+        // The window itself may be closing, and the bubble with it.
+        bubble.setOnHidden(event -> Platform.runLater(() -> giveBack(back)));
+        bubble.show(beside);
+        Platform.runLater(() -> {
+            // Only now is it known how wide the lines are, and so how many there will be.
+            scroll.setPrefViewportHeight(
+                    content.prefHeight(scroll.getViewportBounds().getWidth()));
+            away.requestFocus();
+        });
+    }
+
+    private static void giveBack(Node back) {
+        if (back.getScene() != null
+                && back.getScene().getWindow() != null
+                && back.getScene().getWindow().isShowing()) {
+            back.requestFocus();
+        }
+    }
+
+    /** Beside it where there is room, else below. */
+    private static PopOver.ArrowLocation arrow(Node beside) {
+        Bounds at = beside.localToScene(beside.getBoundsInLocal());
+        double scene = beside.getScene().getWidth();
+        boolean low = at.getMinY() > beside.getScene().getHeight() * 0.6;
+        if (scene - at.getMaxX() > LEAST_SIDE_ROOM) {
+            return low ? PopOver.ArrowLocation.LEFT_BOTTOM : PopOver.ArrowLocation.LEFT_TOP;
+        }
+        return low ? PopOver.ArrowLocation.BOTTOM_RIGHT : PopOver.ArrowLocation.TOP_RIGHT;
+    }
+}
