@@ -227,6 +227,11 @@ final class Descent {
         return OptionalDouble.of(Math.max(figures.floor().getAsDouble(), aim));
     }
 
+    /** The voltage held last on the present way down; empty with the trimmer at its maximum. */
+    OptionalDouble position() {
+        return Double.isNaN(position) ? OptionalDouble.empty() : OptionalDouble.of(position);
+    }
+
     /** From the trimmer's maximum: back to where it was good before, or, on a repeat, a few decrements above the highest fault. */
     private double reentry() {
         double highest = figures.start().orElse(figures.stock().orElseThrow()) - figures.stepVolts();

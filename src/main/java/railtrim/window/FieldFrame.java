@@ -9,11 +9,13 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Sum;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.quantity.Unit;
 import railtrim.window.help.HelpText;
+import railtrim.window.help.SumText;
 import railtrim.window.kit.Bubble;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
@@ -27,8 +29,10 @@ final class FieldFrame {
     private final Label proposed = Build.prose("", "proposed");
     private final Label readBack = Build.prose("", "read-back");
     private final VBox verdict = Build.column("verdicts");
+    private final Button showSum;
     private final Button sure;
     private final VBox box;
+    private Optional<Sum> sum = Optional.empty();
 
     FieldFrame(Words words, String field, Node entry, Node named, Runnable saySure) {
         this.words = words;
@@ -36,9 +40,11 @@ final class FieldFrame {
         label.setLabelFor(named);
         sure = Build.button(Ids.sure(field), words.of("window.sure"), saySure, "plain");
         sure.setAccessibleText(words.of("window.sure.say", FieldWords.label(words, field)));
+        showSum = SumText.button(words, Ids.sum(field), words.of("window.sum"), () -> sum);
+        showSum.setAccessibleText(words.of("window.sum.of", FieldWords.label(words, field)));
         box = Build.column("field", Build.row("field-head", label, help(field)));
         FieldWords.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
-        box.getChildren().addAll(expected, because, proposed, entry, readBack, verdict, sure);
+        box.getChildren().addAll(expected, because, showSum, proposed, entry, readBack, verdict, sure);
         Build.present(sure, false);
         readBack("");
         proposed(Optional.empty());
@@ -82,6 +88,8 @@ final class FieldFrame {
         Build.present(
                 because,
                 range.isPresent() && standing.open() && standing.answer().isEmpty());
+        sum = standing.sum();
+        Build.present(showSum, sum.isPresent());
         box.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("locked"), !standing.open());
         box.pseudoClassStateChanged(
                 javafx.css.PseudoClass.getPseudoClass("answered"),

@@ -3,6 +3,7 @@ package railtrim.window;
 import java.util.Optional;
 import javafx.scene.Node;
 import railtrim.procedure.Field;
+import railtrim.procedure.Sum;
 import railtrim.procedure.Verdict;
 
 /** One thing a step asks for, in the window; a class for each kind of {@link Field}. */
@@ -12,6 +13,7 @@ interface FieldView {
      *
      * @param open whether it can be answered
      * @param answer what was answered: the text as typed, the option, the words
+     * @param sum behind what is expected
      * @param hidden whether the answer must not be seen, because an independent second reading is still to come
      */
     record Standing(
@@ -19,6 +21,7 @@ interface FieldView {
             Optional<String> answer,
             boolean hidden,
             Optional<Field.Expected> expected,
+            Optional<Sum> sum,
             Optional<Verdict> verdict) {}
 
     Node node();

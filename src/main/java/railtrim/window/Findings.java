@@ -1,5 +1,6 @@
 package railtrim.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,8 +8,11 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
+import railtrim.procedure.StepSums;
+import railtrim.procedure.Sum;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
+import railtrim.window.help.SumText;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
@@ -35,6 +39,16 @@ final class Findings {
                 .toList();
         box.getChildren().setAll(findings.stream().map(this::finding).toList());
         Build.present(box, !findings.isEmpty());
+    }
+
+    /** A way to the sum behind each number that this step works out. */
+    private List<Node> sums(String step) {
+        List<Node> buttons = new ArrayList<>();
+        for (Sum sum : StepSums.at(step, desk.state().figures())) {
+            String text = words.of("window.sum.of", words.of(sum.what()));
+            buttons.add(SumText.button(words, Ids.sum(step) + "-" + buttons.size(), text, () -> Optional.of(sum)));
+        }
+        return buttons;
     }
 
     private Node finding(Step.Finding finding) {

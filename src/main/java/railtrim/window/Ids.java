@@ -24,6 +24,10 @@ final class Ids {
         return "help-" + plain(field);
     }
 
+    static String sum(String field) {
+        return "sum-" + plain(field);
+    }
+
     static String acknowledge(String caution) {
         return "ack-" + plain(caution);
     }

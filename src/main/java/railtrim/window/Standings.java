@@ -6,6 +6,7 @@ import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.procedure.Field;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.Sums;
 
 /** Looks up how a field stands in the job. */
 final class Standings {
@@ -24,12 +25,18 @@ final class Standings {
                 answer,
                 answer.isPresent() && desk.hidden().contains(field.id()),
                 open ? desk.course().expected(field.id()) : Optional.empty(),
+                open ? Sums.expected(field, desk.state().figures()) : Optional.empty(),
                 desk.said(field.id()));
     }
 
     static FieldView.Standing ofCard(Desk desk, Field field) {
         return new FieldView.Standing(
-                true, Optional.empty(), false, desk.course().expected(field.id()), desk.said(field.id()));
+                true,
+                Optional.empty(),
+                false,
+                desk.course().expected(field.id()),
+                Sums.expected(field, desk.state().figures()),
+                desk.said(field.id()));
     }
 
     private static Optional<String> answer(String field, List<Entry> entries) {

@@ -1,5 +1,6 @@
 package railtrim.window.help;
 
+import java.util.List;
 import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
@@ -88,7 +89,9 @@ final class SketchPad {
         double holdX = toX + back * 30;
         double holdY = toY + 9;
         String kind = red ? "sk-red" : "sk-black";
-        add(new CubicCurve(fromX, fromY, fromX + 40, fromY + 26, holdX - 34, holdY + 12, holdX, holdY), kind);
+        for (String layer : List.of("sk-lead-edge", kind)) {
+            add(new CubicCurve(fromX, fromY, fromX + 40, fromY + 26, holdX - 34, holdY + 12, holdX, holdY), layer);
+        }
         add(new Line(holdX, holdY, toX + back * 9, toY + 2.7), kind + "-grip");
         line(toX + back * 9, toY + 2.7, toX, toY, "sk-tip");
         disc(holdX, holdY, 7.5, kind + "-disc");

@@ -31,6 +31,7 @@ public final class Bubble {
         box.setAccessibleText(title);
         away.setOnAction(event -> bubble.hide());
         bubble.setContentNode(box);
+        bubble.getStyleClass().add("bubble-frame");
         bubble.setDetachable(false);
         bubble.setAnimated(false);
         bubble.setArrowLocation(arrow(beside));

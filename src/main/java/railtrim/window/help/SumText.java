@@ -1,0 +1,52 @@
+package railtrim.window.help;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Sum;
+import railtrim.procedure.Words;
+import railtrim.window.kit.Bubble;
+import railtrim.window.kit.Build;
+
+/** A sum as it is written on paper: the formula, the numbers put in, the result, and where each number is from. */
+public final class SumText {
+    private SumText() {}
+
+    /** A way to a sum. @param now the sum as it stands when the button is pressed */
+    public static Button button(Words words, String id, String text, Supplier<Optional<Sum>> now) {
+        Button button = Build.button(id, text, () -> {}, "link", "sum-link");
+        button.setOnAction(event -> now.get()
+                .ifPresent(sum -> Bubble.show(
+                        button,
+                        words.of("window.sum.title", words.of(sum.what())),
+                        of(words, sum),
+                        words.of("window.sheet.close"))));
+        return button;
+    }
+
+    static Node of(Words words, Sum sum) {
+        VBox box = Build.column("help-text");
+        for (Sum.Line line : sum.lines()) {
+            VBox lines = Build.column(
+                    "sum-lines",
+                    Build.prose(line.symbol() + " = " + line.formula(), "sum-line"),
+                    Build.prose("  = " + line.putIn(), "sum-line"));
+            if (!line.putIn().equals(line.result())) {
+                lines.getChildren().add(Build.prose("  = " + line.result(), "sum-line", "sum-result"));
+            }
+            box.getChildren().add(lines);
+        }
+        VBox given = Build.column("help-part", Build.label(words.of("window.sum.given"), "help-heading"));
+        sum.given()
+                .forEach(each -> given.getChildren()
+                        .add(Build.prose(
+                                words.of("window.sum.given.line", each.symbol(), each.value(), words.of(each.says())),
+                                "help-words")));
+        VBox sources = Build.column("help-part", Build.label(words.of("window.sum.source"), "help-heading"));
+        sum.sources().forEach(each -> sources.getChildren().add(Build.prose(words.of(each), "help-words")));
+        box.getChildren().addAll(given, sources);
+        return box;
+    }
+}
