@@ -19,6 +19,7 @@ import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
 import railtrim.threshold.SuccessRun;
 import railtrim.threshold.Trial;
+import railtrim.threshold.Tried;
 
 /** {@code margin}: where the chip fails, how sure that is, and how far to stay away. */
 @Command(name = "margin", description = "${bundle:command.margin.about}")
@@ -69,14 +70,15 @@ final class Margin implements Asked {
                             Display.volts(Math.max(highest, fail.fail()))));
         }
         MarginBudget.Given known = new MarginBudget.Given(
-                fail,
-                stockVolts,
-                fail.bracketHigh() - fail.bracketLow(),
-                meter().voltsAt(fail.fail()).standardUncertainty(fail.fail()),
-                trials.stream().anyMatch(Trial::cold),
-                trials.stream().map(Trial::load).distinct().count() > 1,
-                confidence == null ? USUAL_CONFIDENCE : Typed.fraction("--confidence", confidence, 50, 99.9),
-                coverage == null ? USUAL_COVERAGE : Typed.fraction("--coverage", coverage, 50, 99.9));
+                        fail,
+                        stockVolts,
+                        fail.bracketHigh() - fail.bracketLow(),
+                        0,
+                        true,
+                        Tried.of(trials, fail),
+                        confidence == null ? USUAL_CONFIDENCE : Typed.fraction("--confidence", confidence, 50, 99.9),
+                        coverage == null ? USUAL_COVERAGE : Typed.fraction("--coverage", coverage, 50, 99.9))
+                .readWith(meter());
         MarginBudget budget = MarginBudget.of(known);
         Optional<NextRun> next = NextRun.after(known);
         List<Estimates.Estimate> estimates = Estimates.of(trials);
@@ -100,18 +102,14 @@ final class Margin implements Asked {
         return Json.object()
                 .put("warm", next.warmGain())
                 .put("cold", next.coldGain())
+                .put("load", next.loadGain())
                 .put("five", next.fiveGain())
                 .put("warmPowerSaved", next.powerSaved(next.warmGain()))
                 .put("coldPowerSaved", next.powerSaved(next.coldGain()))
+                .put("loadPowerSaved", next.powerSaved(next.loadGain()))
                 .put("fivePowerSaved", next.powerSaved(next.fiveGain()))
-                .put("worth", worth(next))
+                .put("worth", next.anyWorth())
                 .map();
-    }
-
-    private static boolean worth(NextRun next) {
-        return next.worth(next.warmGain())
-                || next.worth(next.fiveGain())
-                || !next.coldTried() && next.worth(next.coldGain());
     }
 
     private void say(NextRun next, Sheet sheet) {
@@ -119,11 +117,14 @@ final class Margin implements Asked {
         if (!next.spreadKnown()) {
             sheet.say(words.of("command.margin.one-run"));
         }
-        if (!worth(next) && next.spreadKnown()) {
+        if (!next.anyWorth() && next.spreadKnown()) {
             sheet.say(words.of("command.margin.next-none"));
         }
-        if (!next.coldTried() && next.worth(next.coldGain())) {
+        if (next.coldWorth()) {
             sheet.say(gain("command.margin.next-cold", next, next.coldGain()));
+        }
+        if (next.loadWorth()) {
+            sheet.say(gain("command.margin.next-load", next, next.loadGain()));
         }
         if (next.worth(next.warmGain())) {
             sheet.say(gain("command.margin.next-warm", next, next.warmGain()));

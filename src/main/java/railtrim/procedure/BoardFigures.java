@@ -28,17 +28,24 @@ final class BoardFigures {
     }
 
     Meter meter() {
-        return figures.memo("meter", () -> switch (figures.choice("meter.class").orElse("basic")) {
-            case "middle" -> Meter.middle();
-            case "fine" -> Meter.fine();
-            case "typed" ->
-                Meter.typed(
-                        figures.number("meter.volt.percent").orElse(1),
-                        figures.number("meter.volt.digits").orElse(5),
-                        figures.number("meter.ohm.percent").orElse(1),
-                        figures.number("meter.ohm.digits").orElse(5));
-            default -> Meter.basic();
+        return figures.memo("meter", () -> {
+            String named = figures.choice("meter.class").orElse("basic");
+            return switch (named) {
+                case "middle" -> Meter.middle();
+                case "fine" -> Meter.fine();
+                default ->
+                    Choices.TYPED_METERS.containsKey(named) ? typed(Choices.TYPED_METERS.get(named)) : Meter.basic();
+            };
         });
+    }
+
+    private Meter typed(int counts) {
+        return Meter.typed(
+                counts,
+                figures.number("meter.volt.percent").orElse(1),
+                figures.number("meter.volt.digits").orElse(5),
+                figures.number("meter.ohm.percent").orElse(1),
+                figures.number("meter.ohm.digits").orElse(5));
     }
 
     Optional<RegulatorFamily> family() {

@@ -379,6 +379,16 @@ final class Checks {
     }
 
     /** What another run would be expected to buy, so that nobody stops too early or goes on for nothing. */
+    /** A run with another program shows nothing new if it is the program of the first run. */
+    static List<Finding> otherLoad(Figures figures) {
+        String first = figures.text("load.name").orElse("").strip();
+        return figures.text("run.load")
+                        .filter(now -> now.strip().equalsIgnoreCase(first))
+                        .isPresent()
+                ? List.of(blocks("verdict.same-load", ""))
+                : List.of();
+    }
+
     static List<Finding> nextRun(Figures figures) {
         return figures.nextRun().map(Checks::nextRun).orElse(List.of());
     }
@@ -390,9 +400,11 @@ final class Checks {
         }
         boolean warm = next.worth(next.warmGain());
         boolean five = !warm && next.worth(next.fiveGain());
-        boolean cold = !next.coldTried() && next.worth(next.coldGain());
-        if (cold) {
+        if (next.coldWorth()) {
             findings.add(says("verdict.next.cold", gain(next.coldGain()), saved(next, next.coldGain())));
+        }
+        if (next.loadWorth()) {
+            findings.add(says("verdict.next.load", gain(next.loadGain()), saved(next, next.loadGain())));
         }
         if (warm) {
             findings.add(says("verdict.next.warm", gain(next.warmGain()), saved(next, next.warmGain())));
@@ -403,7 +415,7 @@ final class Checks {
                     gain(next.fiveGain()),
                     saved(next, next.fiveGain())));
         }
-        if (!cold && !warm && !five && next.spreadKnown()) {
+        if (!next.anyWorth() && next.spreadKnown()) {
             findings.add(says("verdict.next.enough"));
         }
         return findings;

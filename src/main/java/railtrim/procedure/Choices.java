@@ -3,6 +3,7 @@ package railtrim.procedure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
@@ -18,6 +19,9 @@ final class Choices {
     private static final int TRIMMERS_SHOWN = 8;
     private static final int PAIRS_SHOWN = 3;
     private static final int RESISTORS_SHOWN = 8;
+
+    /** Meters whose accuracy is typed, with what they can show and one more. */
+    static final Map<String, Integer> TYPED_METERS = Map.of("typed-2000", 2000, "typed", 6000, "typed-50000", 50_000);
 
     private Choices() {}
 

@@ -22,6 +22,9 @@ final class Descent {
     private final List<Trial> trials = new ArrayList<>();
     private int run = 1;
     private boolean cold;
+    private boolean anotherLoad;
+    private String otherLoad = "";
+    private double held;
     private boolean ended;
     private boolean faulted;
     private boolean endOfTravel;
@@ -41,9 +44,11 @@ final class Descent {
     static Descent of(Figures figures) {
         Descent descent = new Descent(figures);
         long since = figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE);
-        for (Entry entry : figures.job().entries()) {
-            if (entry.sequence() > since) {
-                descent.take(entry);
+        List<Entry> entries = figures.job().entries();
+        for (int i = 0; i < entries.size(); i++) {
+            if (entries.get(i).sequence() > since) {
+                descent.held = Dwell.passed(entries, i, entries.get(i).fact().step());
+                descent.take(entries.get(i));
             }
         }
         return descent;
@@ -64,6 +69,8 @@ final class Descent {
         Fact fact = entry.fact();
         if (fact instanceof Fact.Reading reading) {
             read(reading, entry.sequence());
+        } else if (fact instanceof Fact.Note note && note.field().equals("run.load")) {
+            otherLoad = note.text();
         } else if (fact instanceof Fact.Choice choice) {
             seen(choice, entry.sequence());
         } else if (fact instanceof Fact.Alarm || fact instanceof Fact.Resumed) {
@@ -96,7 +103,7 @@ final class Descent {
             }
             case "soak.seen", "cold.seen", "fit.seen" -> {
                 if (fault && !Double.isNaN(lastRead)) {
-                    trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load()));
+                    trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load(), held));
                     lateFault = sequence;
                 }
             }
@@ -104,6 +111,7 @@ final class Descent {
                 if (!choice.option().equals("enough") && ended) {
                     run++;
                     cold = choice.option().equals("cold");
+                    anotherLoad = choice.option().equals("load");
                     ended = false;
                     endOfTravel = false;
                     rounds = 0;
@@ -123,7 +131,7 @@ final class Descent {
         }
         position = lastRead;
         if (trials.isEmpty() || fault) {
-            trials.add(new Trial(run, lastRead, fault, cold, load()));
+            trials.add(new Trial(run, lastRead, fault, cold, load(), held));
             end(fault, fault, sequence);
         }
     }
@@ -134,7 +142,7 @@ final class Descent {
         }
         // What was aimed at stays what it was: this very trial must not move the aim it is judged by.
         aimedFrom = Double.isNaN(position) ? reentry() + figures.stepVolts() : position;
-        trials.add(new Trial(run, pending, fault, cold, load()));
+        trials.add(new Trial(run, pending, fault, cold, load(), held));
         rounds++;
         boolean last = fault || option.equals("enough") || atFloor(pending);
         if (!last) {
@@ -162,7 +170,7 @@ final class Descent {
     }
 
     private String load() {
-        return figures.text("load.name").orElse("");
+        return anotherLoad ? otherLoad : figures.text("load.name").orElse("");
     }
 
     private boolean atFloor(double volts) {
@@ -171,6 +179,11 @@ final class Descent {
 
     List<Trial> trials() {
         return List.copyOf(trials);
+    }
+
+    /** Whether this run is to be made with another program than the first. */
+    boolean anotherLoad() {
+        return anotherLoad;
     }
 
     boolean ended() {

@@ -10,7 +10,7 @@ import railtrim.job.Fact;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
-import railtrim.threshold.Trial;
+import railtrim.threshold.Tried;
 
 /** The way down, where it fails, and how far to stay away. */
 final class MarginFigures {
@@ -72,15 +72,16 @@ final class MarginFigures {
 
     private Optional<MarginBudget.Given> budgetGiven() {
         return failVoltage()
-                .map(fail -> new MarginBudget.Given(
-                        fail,
-                        figures.stock().orElseThrow(),
-                        stepVolts(),
-                        figures.voltUncertainty(fail.fail()),
-                        figures.trials().stream().anyMatch(Trial::cold),
-                        false,
-                        CONFIDENCE,
-                        COVERAGE));
+                .flatMap(fail -> attempt(() -> new MarginBudget.Given(
+                                fail,
+                                figures.stock().orElseThrow(),
+                                stepVolts(),
+                                figures.voltUncertainty(fail.fail()),
+                                true,
+                                Tried.of(figures.trials(), fail),
+                                CONFIDENCE,
+                                COVERAGE)
+                        .readWith(figures.meter())));
     }
 
     Optional<NextRun> nextRun() {

@@ -429,7 +429,7 @@ final class Standing {
 
         private long loop(Step step) {
             return switch (step.id()) {
-                case "down.back", "down.on" -> lastOff;
+                case "down.back", "down.on", "down.load" -> lastOff;
                 case "down.set", "down.watch" -> figures.descent().roundBase();
                 case "down.off", "fault.note", "fault.next" -> figures.descent().terminal();
                 case "budget" -> figures.descent().lateFault();

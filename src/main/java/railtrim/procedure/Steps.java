@@ -54,9 +54,11 @@ final class Steps {
                 .number("rated.high", Unit.VOLT, 0.3, 60, Ranges.fixed(0.5, 24, "expected.rated"), Outside.ODD, rated)
                 .checks(Checks::chip)
                 .done());
-        Predicate<Figures> typed = figures -> figures.chose("meter.class", "typed");
+        Predicate<Figures> typed = figures -> figures.choice("meter.class")
+                .filter(Choices.TYPED_METERS::containsKey)
+                .isPresent();
         steps.add(step(Phase.PREPARE, "meter", PowerNeed.OFF)
-                .choice("meter.class", "basic", "middle", "fine", "typed")
+                .choice("meter.class", "basic", "middle", "fine", "typed-2000", "typed", "typed-50000")
                 .number(
                         "meter.volt.percent",
                         Unit.PERCENT,
@@ -367,6 +369,12 @@ final class Steps {
                 .voltsOrSafe("down.start", Ranges::asStart)
                 .picture(Picture.LADDER)
                 .done());
+        steps.add(step(Phase.STEP_DOWN, "down.load", PowerNeed.ON)
+                .needed(goingDown.and(figures -> figures.descent().anotherLoad()))
+                .text("run.load", true)
+                .checks(Checks::otherLoad)
+                .picture(Picture.LADDER)
+                .done());
         // Once the way down has ended, its last round stays to be read; one that no longer counts is not asked again.
         Predicate<Figures> set = goingDown.or(figures ->
                 figures.descent().rounds() > 0 && figures.entry("down.volts").isPresent());
@@ -403,7 +411,7 @@ final class Steps {
                 .done());
         steps.add(step(Phase.FAULT, "fault.next", PowerNeed.OFF)
                 .needed(faulted)
-                .choice("fault.again", "hot", "cold", "enough")
+                .choice("fault.again", "hot", "cold", "load", "enough")
                 .checks(Checks::nextRun)
                 .picture(Picture.BUDGET)
                 .done());

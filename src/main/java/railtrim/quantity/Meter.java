@@ -11,9 +11,8 @@ import java.util.List;
  */
 public record Meter(String id, List<Range> volts, List<Range> ohms) {
     private static final Meter BASIC = makeBasic();
-    private static final Meter MIDDLE = sixThousand("middle", 0.5, 3, 0.9, 2);
-    private static final Meter FINE =
-            new Meter("fine", ranges(50_000, 0.5, 4, 0.05, 5), ranges(50_000, 500, 6, 0.1, 5));
+    private static final Meter MIDDLE = ofCounts("middle", 6000, 0.5, 3, 0.9, 2);
+    private static final Meter FINE = ofCounts("fine", 50_000, 0.05, 5, 0.1, 5);
 
     /** @param fullScale the largest value the range can show, SI units */
     public record Range(double fullScale, Accuracy accuracy) {}
@@ -52,9 +51,14 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
         return FINE;
     }
 
-    /** A meter of 6000 counts whose accuracies were typed from its manual. @throws BadInput for a negative or impossible accuracy */
-    public static Meter typed(double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
-        return sixThousand("typed", voltPercent, voltDigits, ohmPercent, ohmDigits);
+    /**
+     * A meter whose accuracies were typed from its manual.
+     *
+     * @param counts what it can show and one more: 2000, 6000, 50,000; its ranges begin with the same figure
+     * @throws BadInput for a negative or impossible accuracy
+     */
+    public static Meter typed(int counts, double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
+        return ofCounts("typed", counts, voltPercent, voltDigits, ohmPercent, ohmDigits);
     }
 
     /** Accuracy of the smallest range that holds the magnitude of the reading (the largest range when none does). */
@@ -67,10 +71,14 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
         return at(ohms, reading);
     }
 
-    private static Meter sixThousand(
-            String id, double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
+    /** Four DC volt ranges, from tenths of a volt, and six ohm ranges, from hundreds of ohms. */
+    private static Meter ofCounts(
+            String id, int counts, double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
+        double leading = counts / Math.pow(10, Math.floor(Math.log10(counts)));
         return new Meter(
-                id, ranges(6000, 0.6, 4, voltPercent, voltDigits), ranges(6000, 600, 6, ohmPercent, ohmDigits));
+                id,
+                ranges(counts, leading / 10, 4, voltPercent, voltDigits),
+                ranges(counts, leading * 100, 6, ohmPercent, ohmDigits));
     }
 
     /** Decade ranges: {@code first} is the name of the smallest, which shows up to one count less. */

@@ -30,6 +30,7 @@ final class FaultPart {
                 source.say("report.down.volts"),
                 source.say("report.down.seen"),
                 source.say("report.down.began"),
+                source.say("report.down.held"),
                 source.say("report.down.load"));
         new DescentDrawing(source).picture().ifPresent(blocks::add);
         blocks.add(new Block.Grid(head, trials.stream().map(this::row).toList()));
@@ -52,6 +53,7 @@ final class FaultPart {
                 Display.volts(trial.volts()),
                 source.say(trial.fault() ? "report.down.fault" : "report.down.good"),
                 source.say(trial.cold() ? "report.down.cold" : "report.down.warm"),
+                Double.isNaN(trial.dwell()) ? "–" : Display.of(trial.dwell(), Unit.SECOND),
                 PlainText.of(trial.load()));
     }
 

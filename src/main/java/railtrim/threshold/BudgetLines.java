@@ -101,11 +101,13 @@ final class BudgetLines {
     /**
      * Fault and target are read with the same meter on the same range a little apart, so an error in proportion to the reading is in both and falls out. What is
      * left in each reading is the last digits, linearity and drift between the days. That rest is at most 1/√2 of a reading's standard uncertainty for the
-     * usual meters, and two such readings differ by √2 times it: one whole standard uncertainty, doubled for 95 %.
+     * usual meters, and two such readings differ by √2 times it: one whole standard uncertainty, doubled for 95 %. Two ranges have a scale error of their
+     * own each, so nothing is taken to cancel.
      */
     private Line meter() {
         double expanded = 2 * given.meterUncertainty();
-        return new Line("meter", expanded, true, Message.of("threshold.basis.meter", millivolts(expanded)));
+        String key = given.oneRange() ? "threshold.basis.meter" : "threshold.basis.meter.two-ranges";
+        return new Line("meter", expanded, true, Message.of(key, millivolts(expanded)));
     }
 
     /** A reference of 50 to 100 ppm per kelvin over 50 K comes to 0.25 to 0.5 %; from memory of data sheets, and our own choice. */
@@ -114,14 +116,14 @@ final class BudgetLines {
     }
 
     private Line load() {
-        return given.otherLoadsTried()
+        return given.tried().otherLoad()
                 ? new Line("load", 0, true, Message.of("threshold.basis.load.tried"))
                 : allowance("load", MarginBudget.LOAD_ALLOWANCE, "threshold.basis.load");
     }
 
     /** Old chips mostly fail hot first, newer ones cold; which one this is nobody knows before it is tried. */
     private Line cold() {
-        return given.coldStartTried()
+        return given.tried().coldStart()
                 ? new Line("cold", 0, true, Message.of("threshold.basis.cold.tried"))
                 : allowance("cold", MarginBudget.COLD_ALLOWANCE, "threshold.basis.cold");
     }

@@ -2,8 +2,10 @@ package railtrim.threshold;
 
 import java.util.Arrays;
 import java.util.List;
+import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
+import railtrim.quantity.Meter;
 
 /**
  * How far to stay away from the fault, line by line, each with where its number is from.
@@ -40,10 +42,10 @@ public record MarginBudget(
 
     /**
      * @param step size of the last decrement, volts, 0 or more
-     * @param meterUncertainty standard, of one voltage reading, volts, 0 or more
+     * @param meterUncertainty standard, of one voltage reading, or of the difference of two where there are two ranges, volts, 0 or more
      * @param stock magnitude, volts: allowances are fractions of it
-     * @param coldStartTried whether a run began cold
-     * @param otherLoadsTried whether more than one load was tried
+     * @param oneRange whether the meter shows the fault and the setting on the same range: then what is in proportion to the reading cancels
+     * @param tried what the runs covered
      * @param confidence of the spread's bound, 0.5 to 0.999, usually 0.95; {@code coverage} likewise, usually 0.99
      */
     public record Given(
@@ -51,19 +53,31 @@ public record MarginBudget(
             double stock,
             double step,
             double meterUncertainty,
-            boolean coldStartTried,
-            boolean otherLoadsTried,
+            boolean oneRange,
+            Tried tried,
             double confidence,
             double coverage) {
         /** The usual confidence of 95 % that 99 % of all later runs fail lower. */
-        public static Given usual(
-                FailVoltage fail,
-                double stock,
-                double step,
-                double meterUncertainty,
-                boolean coldStartTried,
-                boolean otherLoadsTried) {
-            return new Given(fail, stock, step, meterUncertainty, coldStartTried, otherLoadsTried, 0.95, 0.99);
+        public static Given usual(FailVoltage fail, double stock, double step, double meterUncertainty, Tried tried) {
+            return new Given(fail, stock, step, meterUncertainty, true, tried, 0.95, 0.99);
+        }
+
+        /** The same, with fault and setting read by this meter: on one range of it, or where the margin reaches into the next, on two. */
+        public Given readWith(Meter meter) {
+            Accuracy low = meter.voltsAt(fail.fail());
+            double atFault = low.standardUncertainty(fail.fail());
+            Given same = withMeter(atFault, true);
+            double setting = MarginBudget.of(same).recommended();
+            Accuracy high = meter.voltsAt(setting);
+            return low.equals(high) ? same : withMeter(Math.hypot(atFault, high.standardUncertainty(setting)), false);
+        }
+
+        private Given withMeter(double uncertainty, boolean one) {
+            return new Given(fail, stock, step, uncertainty, one, tried, confidence, coverage);
+        }
+
+        Given with(FailVoltage expected, Tried covered) {
+            return new Given(expected, stock, step, meterUncertainty, oneRange, covered, confidence, coverage);
         }
     }
 

@@ -12,7 +12,7 @@ import railtrim.threshold.MarginBudget.Given;
  * knows the scatter; then the figures hold if later runs agree with it within a step, and whoever shows them has to say so.
  *
  * @param now fail voltage and margin as they stand, not rounded, volts; {@code warm} expected after one more warm run; {@code cold} after one more that begins
- *     cold; {@code five} after as many warm ones as make five in all
+ *     cold; {@code load} after one more with another load; {@code five} after as many warm ones as make five in all
  * @param spreadKnown false after a single run
  */
 public record NextRun(
@@ -20,9 +20,10 @@ public record NextRun(
         double now,
         double warm,
         double cold,
+        double load,
         double five,
         int runs,
-        boolean coldTried,
+        Tried tried,
         boolean spreadKnown) {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
@@ -37,14 +38,16 @@ public record NextRun(
             return Optional.empty();
         }
         int runs = given.fail().runs();
+        Tried tried = given.tried();
         return Optional.of(new NextRun(
                 given.stock(),
                 level(given),
-                level(with(given, 1, given.coldStartTried())),
-                level(with(given, 1, true)),
-                level(with(given, Math.max(0, ENOUGH_RUNS - runs), given.coldStartTried())),
+                level(with(given, 1, tried)),
+                level(with(given, 1, new Tried(true, tried.otherLoad()))),
+                level(with(given, 1, new Tried(tried.coldStart(), true))),
+                level(with(given, Math.max(0, ENOUGH_RUNS - runs), tried)),
                 runs,
-                given.coldStartTried(),
+                tried,
                 runs > 1));
     }
 
@@ -53,7 +56,7 @@ public record NextRun(
         return budget.fail() + budget.sum();
     }
 
-    private static Given with(Given given, int more, boolean cold) {
+    private static Given with(Given given, int more, Tried tried) {
         FailVoltage fail = given.fail();
         double width = fail.bracketHigh() - fail.bracketLow();
         double least = width / Math.sqrt(12);
@@ -72,15 +75,7 @@ public record NextRun(
                 fail.mean(),
                 more == 0 ? fail.spread() : scatter,
                 fail.runs() + more);
-        return new Given(
-                expected,
-                given.stock(),
-                given.step(),
-                given.meterUncertainty(),
-                cold,
-                given.otherLoadsTried(),
-                given.confidence(),
-                given.coverage());
+        return given.with(expected, tried);
     }
 
     /** Mean of how far a standard normal value lies above z, 0 where it lies below. */
@@ -97,6 +92,10 @@ public record NextRun(
         return now - cold;
     }
 
+    public double loadGain() {
+        return now - load;
+    }
+
     public double fiveGain() {
         return now - five;
     }
@@ -104,6 +103,20 @@ public record NextRun(
     /** The part of the chip’s power at stock that so many volts less would save; power goes with the square of the voltage. */
     public double powerSaved(double volts) {
         return (now * now - (now - volts) * (now - volts)) / (stock * stock);
+    }
+
+    /** A condition that is still an allowance is worth a run of its own where that allowance is. */
+    public boolean coldWorth() {
+        return !tried.coldStart() && worth(coldGain());
+    }
+
+    public boolean loadWorth() {
+        return !tried.otherLoad() && worth(loadGain());
+    }
+
+    /** Whether any further run is expected to bring the setting noticeably lower. */
+    public boolean anyWorth() {
+        return coldWorth() || loadWorth() || worth(warmGain()) || worth(fiveGain());
     }
 
     public boolean worth(double volts) {

@@ -74,15 +74,26 @@ class MeterTest {
 
     @Test
     void aTypedMeterHasTheAccuracyThatWasTyped() {
-        Meter meter = Meter.typed(0.7, 4, 1.2, 5);
+        Meter meter = Meter.typed(6000, 0.7, 4, 1.2, 5);
         assertEquals("typed", meter.id());
         assertEquals(0.007 * 3.3 + 0.004, meter.voltsAt(3.3).halfWidth(3.3), 1e-12);
         assertEquals(0.012 * 128 + 0.5, meter.ohmsAt(128).halfWidth(128), 1e-12);
     }
 
+    /** The same line of a manual means ten times the volts where the last place is ten times as large: 3.30 V on 20 V, 1.500 V on 2 V, 128.0 Ω on 200 Ω. */
+    @Test
+    void theDigitsOfATypedMeterAreCountsOfItsOwnLastPlace() {
+        Meter meter = Meter.typed(2000, 0.7, 4, 1.2, 5);
+        assertEquals(0.007 * 3.3 + 0.04, meter.voltsAt(3.3).halfWidth(3.3), 1e-12);
+        assertEquals(0.007 * 1.5 + 0.004, meter.voltsAt(1.5).halfWidth(1.5), 1e-12);
+        assertEquals(0.012 * 128 + 0.5, meter.ohmsAt(128).halfWidth(128), 1e-12);
+        assertEquals(
+                Meter.fine().voltsAt(3.3), Meter.typed(50_000, 0.05, 5, 0.1, 5).voltsAt(3.3));
+    }
+
     @Test
     void anImpossibleTypedAccuracyIsRefused() {
-        BadInput refused = assertThrows(BadInput.class, () -> Meter.typed(-1, 2, 1, 2));
+        BadInput refused = assertThrows(BadInput.class, () -> Meter.typed(6000, -1, 2, 1, 2));
         assertEquals("quantity.accuracy-impossible", refused.told().key());
     }
 

@@ -22,12 +22,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import railtrim.quantity.BadInput;
+import railtrim.quantity.Meter;
 import railtrim.threshold.MarginBudget.Given;
 import railtrim.threshold.MarginBudget.Line;
 
 /** No published margins exist; the allowances tested here (3, 0.5, 1, 1, 1 per cent of stock) are the program's own choice. */
 class MarginBudgetTest {
     private static final double STOCK = 3.3;
+    private static final Tried ALL = new Tried(true, true);
 
     @Test
     void afterOneRunTheMarginIsMostlyAllowance() {
@@ -81,19 +83,40 @@ class MarginBudgetTest {
     void theEndsOfTheRangesBelongToThem() {
         FailVoltage fail = FailVoltage.of(run(1, 3.0, -2.9));
         for (double probability : new double[] {0.5, 0.999}) {
-            assertTrue(MarginBudget.of(new Given(fail, 3.3, 0, 0, true, true, probability, probability))
+            assertTrue(MarginBudget.of(new Given(fail, 3.3, 0, 0, true, ALL, probability, probability))
                             .sum()
                     > 0);
         }
-        assertKey("threshold.step", new Given(fail, 3.3, 3.3, 0, true, true, 0.95, 0.99));
-        assertKey("threshold.meter", new Given(fail, 3.3, 0, 3.3, true, true, 0.95, 0.99));
+        assertKey("threshold.step", new Given(fail, 3.3, 3.3, 0, true, ALL, 0.95, 0.99));
+        assertKey("threshold.meter", new Given(fail, 3.3, 0, 3.3, true, ALL, 0.95, 0.99));
+    }
+
+    /**
+     * A 2000-count meter shows up to 1.999 V in millivolts and more in hundredths. Fault 1.80 V, setting about 1.95 V: one range, 0.5 % of 1.80 V + 2 mV =
+     * 11 mV, over √3, doubled: 12.7 mV. Fault 1.95 V, setting above 2 V: 11.75 mV and 0.5 % + 20 mV, nothing cancels.
+     */
+    @Test
+    void twoRangesOfAMeterCancelNothing() {
+        MarginBudget one = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.82, -1.80)), 2.5, 0.02, 0, ALL)
+                .readWith(Meter.basic()));
+        assertEquals(2 * 0.011 / Math.sqrt(3), volts(one, "meter"), 1e-9);
+        assertEquals("threshold.basis.meter", line(one, "meter").basis().key());
+        MarginBudget two = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.97, -1.95)), 2.5, 0.02, 0, ALL)
+                .readWith(Meter.basic()));
+        // the setting is 1.95 V + 20 mV + spread 75 mV + meter 13.6 mV + drift 12.5 mV + ageing 25 mV, up to 2.100 V
+        double high = (0.005 * 2.1 + 0.02) / Math.sqrt(3);
+        double low = (0.005 * 1.95 + 0.002) / Math.sqrt(3);
+        assertEquals(2 * Math.hypot(low, high), volts(two, "meter"), 1e-9);
+        assertEquals(
+                "threshold.basis.meter.two-ranges", line(two, "meter").basis().key());
+        assertTrue(two.recommended() > 2.1);
     }
 
     @Test
     void aSumThatIsWholeStepsIsNotRoundedFurther() {
         // 2.900 + 0.020 + 0.099 + 0.0255 + 0.0165 + 3·0.033 = 3.160
         MarginBudget budget = MarginBudget.of(
-                Given.usual(FailVoltage.of(run(1, 3.00, 2.92, -2.90)), STOCK, 0.02, 0.01275, false, false));
+                Given.usual(FailVoltage.of(run(1, 3.00, 2.92, -2.90)), STOCK, 0.02, 0.01275, new Tried(false, false)));
         assertEquals(3.16, budget.recommended());
     }
 
@@ -216,7 +239,7 @@ class MarginBudgetTest {
             }
             // No help from the other lines: tried, tried, a perfect meter, and the allowances for drift and ageing
             // taken off again.
-            MarginBudget budget = MarginBudget.of(Given.usual(FailVoltage.of(trials), STOCK, step, 0, true, true));
+            MarginBudget budget = MarginBudget.of(Given.usual(FailVoltage.of(trials), STOCK, step, 0, ALL));
             double set = budget.fail() + volts(budget, "step") + volts(budget, "spread");
             if (threshold + scatter * random.nextGaussian() > set) {
                 failed++;
@@ -229,11 +252,11 @@ class MarginBudgetTest {
     @Test
     void figuresThatCannotBeAreRefusedInWords() {
         FailVoltage fail = FailVoltage.of(run(1, 3.0, -2.9));
-        assertKey("threshold.stock", new Given(fail, 0, 0.02, 0.01, true, true, 0.95, 0.99));
-        assertKey("threshold.step", new Given(fail, 3.3, -0.02, 0.01, true, true, 0.95, 0.99));
-        assertKey("threshold.meter", new Given(fail, 3.3, 0.02, Double.NaN, true, true, 0.95, 0.99));
-        assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, true, 1, 0.99));
-        assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, true, 0.95, 0));
+        assertKey("threshold.stock", new Given(fail, 0, 0.02, 0.01, true, ALL, 0.95, 0.99));
+        assertKey("threshold.step", new Given(fail, 3.3, -0.02, 0.01, true, ALL, 0.95, 0.99));
+        assertKey("threshold.meter", new Given(fail, 3.3, 0.02, Double.NaN, true, ALL, 0.95, 0.99));
+        assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, ALL, 1, 0.99));
+        assertKey("threshold.probability", new Given(fail, 3.3, 0.02, 0.01, true, ALL, 0.95, 0));
     }
 
     @Test
@@ -267,6 +290,8 @@ class MarginBudgetTest {
                 }
             }
         }
+        // heard where fault and setting lie on two ranges of the meter, by the test of that
+        said.add("threshold.basis.meter.two-ranges");
         assertEquals(
                 words.stringPropertyNames().stream()
                         .filter(key -> key.startsWith("threshold.basis."))
@@ -285,7 +310,7 @@ class MarginBudgetTest {
     }
 
     private static MarginBudget budget(List<Trial> trials, boolean cold, boolean loads) {
-        return MarginBudget.of(Given.usual(FailVoltage.of(trials), STOCK, 0.02, 0.01, cold, loads));
+        return MarginBudget.of(Given.usual(FailVoltage.of(trials), STOCK, 0.02, 0.01, new Tried(cold, loads)));
     }
 
     private static double volts(MarginBudget budget, String id) {

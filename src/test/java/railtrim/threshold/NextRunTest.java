@@ -15,7 +15,7 @@ class NextRunTest {
     private static final double STOCK = 3.3;
 
     private static Given given(List<Trial> trials, boolean cold) {
-        return Given.usual(FailVoltage.of(trials), STOCK, 0.03, 0.005, cold, false);
+        return Given.usual(FailVoltage.of(trials), STOCK, 0.03, 0.005, new Tried(cold, false));
     }
 
     private static List<Trial> runs(double... faults) {
@@ -43,6 +43,31 @@ class NextRunTest {
         assertTrue(next.spreadKnown());
         NextRun tried = NextRun.after(given(runs(2.70, 2.71, 2.69), true)).orElseThrow();
         assertEquals(tried.warmGain(), tried.coldGain(), 1e-9);
+    }
+
+    /** The same with the allowance for a load that was not tried, 1 % of stock as well. */
+    @Test
+    void aRunWithAnotherLoadTakesItsAllowanceAway() {
+        NextRun next = NextRun.after(given(runs(2.70, 2.71, 2.69), true)).orElseThrow();
+        assertEquals(0.033, next.loadGain() - next.warmGain(), 1e-9);
+        assertTrue(next.loadWorth());
+        assertFalse(next.coldWorth(), "it was tried");
+        Given both = Given.usual(FailVoltage.of(runs(2.70, 2.71, 2.69)), STOCK, 0.03, 0.005, new Tried(true, true));
+        NextRun tried = NextRun.after(both).orElseThrow();
+        assertEquals(tried.warmGain(), tried.loadGain(), 1e-9);
+        assertFalse(tried.loadWorth());
+    }
+
+    /** Five runs that agree, begun cold once and with two loads: what a sixth would bring is under 0.3 % of stock. */
+    @Test
+    void anotherRunIsNotWorthItWhenAllIsKnownThatRunsCanTell() {
+        FailVoltage fail = FailVoltage.of(runs(2.70, 2.70, 2.70, 2.70, 2.70));
+        assertFalse(NextRun.after(Given.usual(fail, STOCK, 0.03, 0.005, new Tried(true, true)))
+                .orElseThrow()
+                .anyWorth());
+        assertTrue(NextRun.after(Given.usual(fail, STOCK, 0.03, 0.005, new Tried(false, true)))
+                .orElseThrow()
+                .anyWorth());
     }
 
     /**
@@ -112,10 +137,11 @@ class NextRunTest {
     /** (3.0² − 2.97²)/3.3² by hand. */
     @Test
     void thePowerSavedGoesWithTheSquareOfTheVoltage() {
-        NextRun next = new NextRun(3.3, 3.0, 2.97, 2.95, 2.9, 3, true, true);
+        NextRun next = new NextRun(3.3, 3.0, 2.97, 2.95, 2.96, 2.9, 3, new Tried(true, false), true);
         assertEquals((9 - 2.97 * 2.97) / (3.3 * 3.3), next.powerSaved(0.03), 1e-12);
         assertEquals(0.03, next.warmGain(), 1e-12);
         assertEquals(0.05, next.coldGain(), 1e-12);
+        assertEquals(0.04, next.loadGain(), 1e-12);
         assertEquals(0.1, next.fiveGain(), 1e-12);
         // 0.3 % of stock, our own choice
         assertTrue(next.worth(0.0100));
