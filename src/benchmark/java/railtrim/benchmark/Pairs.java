@@ -24,6 +24,7 @@ import railtrim.parts.Series;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class Pairs {
     private static final double TOLERANCE = 0.01;
+    private static final int MOST = 20;
 
     private final Circuit circuit = Circuit.fromResistors(Place.OUT_ADJ, 1.25, 120, 220, 60e-6);
     private final Resistors.Wish two = new Resistors.Wish(3.0, 2.98, TOLERANCE, 2);
@@ -39,18 +40,15 @@ public class Pairs {
         return new PartsBox(parts);
     }
 
-    /** The two ways have to agree before they are compared. */
+    /** The two ways have to agree before they are compared: the last place of the search is kept for the nearest single part below the target. */
     @Setup
     public void sameAnswer() {
         List<Resistors.Candidate> sorted = sorted();
         List<double[]> every = everyPair();
-        for (int i = 0; i < every.size(); i++) {
-            double volts = circuit.magnitude(every.get(i)[0]);
-            if (sorted.stream().noneMatch(each -> Math.abs(each.voltage() - volts) < 1e-12)) {
-                // Of the twenty the search keeps the nearest singles; they may take the last places.
-                if (i < every.size() - 2) {
-                    throw new IllegalStateException("place " + i + ": " + volts + " V is missing");
-                }
+        for (int place = 0; place < MOST - 1; place++) {
+            double volts = circuit.magnitude(every.get(place)[1]);
+            if (Math.abs(sorted.get(place).voltage() - volts) > 1e-12) {
+                throw new IllegalStateException("place " + place + ": " + volts + " V is missing");
             }
         }
     }
@@ -65,18 +63,19 @@ public class Pairs {
         return Resistors.choose(circuit, 0, three, common);
     }
 
-    /** Every pair in both arrangements, worst case checked, the twenty nearest above the target kept; no object made for a pair that is not kept. */
+    /** Every pair in both arrangements, worst case checked, the best twenty above the target kept; no object made for a pair that is not kept. */
     @Benchmark
     public List<double[]> everyPair() {
         double[] ohms = fine.parts().stream().mapToDouble(PartsBox.Part::ohms).toArray();
         PriorityQueue<double[]> best = new PriorityQueue<>(Comparator.comparingDouble((double[] pair) -> -pair[0]));
+        double handicap = Resistors.WORTH_OF_A_PART * circuit.stock();
         for (double single : ohms) {
-            offer(best, single, single, 0);
+            offer(best, single, 0);
         }
         for (int i = 0; i < ohms.length; i++) {
             for (int j = 0; j <= i; j++) {
-                offer(best, ohms[i] + ohms[j], ohms[i], ohms[j]);
-                offer(best, ohms[i] * ohms[j] / (ohms[i] + ohms[j]), ohms[i], ohms[j]);
+                offer(best, ohms[i] + ohms[j], handicap);
+                offer(best, ohms[i] * ohms[j] / (ohms[i] + ohms[j]), handicap);
             }
         }
         List<double[]> list = new ArrayList<>(best);
@@ -84,14 +83,15 @@ public class Pairs {
         return list;
     }
 
-    private void offer(PriorityQueue<double[]> best, double added, double larger, double smaller) {
+    private void offer(PriorityQueue<double[]> best, double added, double handicap) {
         double volts = circuit.magnitude(added);
         double lowest = circuit.magnitude(added * (1 - TOLERANCE));
         double highest = circuit.magnitude(added * (1 + TOLERANCE));
         if (volts >= two.target() && lowest >= two.atLeast() && highest <= circuit.stock()) {
-            if (best.size() < 20 || added < best.peek()[0]) {
-                best.add(new double[] {added, larger, smaller});
-                if (best.size() > 20) {
+            double rank = volts - two.target() + handicap;
+            if (best.size() < MOST || rank < best.peek()[0]) {
+                best.add(new double[] {rank, added});
+                if (best.size() > MOST) {
                     best.poll();
                 }
             }

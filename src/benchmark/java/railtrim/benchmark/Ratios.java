@@ -39,17 +39,35 @@ public final class Ratios {
             String name = result.getParams().getBenchmark().replaceAll(".*\\.(\\w+\\.\\w+)$", "$1");
             String size = result.getParams().getParam("facts");
             milliseconds.put(
-                    size == null ? name : name + size,
-                    result.getPrimaryResult().getScore());
+                    size == null ? name : name + size, result.getPrimaryResult().getScore());
         }
-        System.out.printf(
-                Locale.ROOT, "%n%-46s %10s  %-34s %9s  %s%n", "what", "ms", "against", "ratio", "wished for");
-        line("every pair of E192 x 7 decades, tried", "Pairs.everyPair", "the sorted search", "Pairs.sorted", "50 or more");
+        System.out.printf(Locale.ROOT, "%n%-46s %10s  %-34s %9s  %s%n", "what", "ms", "against", "ratio", "wished for");
+        line(
+                "every pair of E192 x 7 decades, tried",
+                "Pairs.everyPair",
+                "the sorted search",
+                "Pairs.sorted",
+                "50 or more");
         row("triples of E24 x 6 decades", at("Pairs.triples"), "one frame of 1/60 s", FRAME, "1 or 2 at most");
-        line("a million boards drawn", "Samples.boards", "their random numbers alone", "Samples.numbersAlone", "1.5 at most");
+        line(
+                "a million boards drawn",
+                "Samples.boards",
+                "their random numbers alone",
+                "Samples.numbersAlone",
+                "1.5 at most");
         row("a job of 1,000 facts judged", at("WholeJob.fromScratch1000"), "10 ms", 10, "1 at most");
-        line("a job of 10,000 facts", "WholeJob.fromScratch10000", "1,000 facts", "WholeJob.fromScratch1000", "10 or less");
-        line("a job of 100,000 facts", "WholeJob.fromScratch100000", "10,000 facts", "WholeJob.fromScratch10000", "about 10");
+        line(
+                "a job of 10,000 facts",
+                "WholeJob.fromScratch10000",
+                "1,000 facts",
+                "WholeJob.fromScratch1000",
+                "10 or less");
+        line(
+                "a job of 100,000 facts",
+                "WholeJob.fromScratch100000",
+                "10,000 facts",
+                "WholeJob.fromScratch10000",
+                "about 10");
     }
 
     private void line(String what, String name, String against, String other, String wished) {

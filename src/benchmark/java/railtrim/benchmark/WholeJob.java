@@ -34,9 +34,11 @@ public class WholeJob {
     @Setup
     public void writeTheJob() {
         Board board = Board.of(BuiltIn.text("demo-data/boards/sound-board.json"));
-        List<Entry> played = new Rehearsal(procedure, Meter.fine()).play(board, 3).job().entries();
+        List<Entry> played =
+                new Rehearsal(procedure, Meter.fine()).play(board, 3).job().entries();
         int set = 0;
-        while (!(played.get(set).fact() instanceof Fact.Reading reading && reading.field().equals("down.volts"))) {
+        while (!(played.get(set).fact() instanceof Fact.Reading reading
+                && reading.field().equals("down.volts"))) {
             set++;
         }
         List<Entry> all = new ArrayList<>(played.subList(0, set));
