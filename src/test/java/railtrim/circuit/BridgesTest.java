@@ -100,6 +100,51 @@ class BridgesTest {
         assertTrue(bridge.harmful());
     }
 
+    /** A switch pin at ground is a dead short of the coil’s drive, at the input the input comes through whole; enable at ground switches off. */
+    @Test
+    void whatASwitchAndAnEnablePinDo() {
+        assertBridge(PinRole.SWITCH, PinRole.GROUND, OptionalDouble.of(0), true);
+        assertBridge(PinRole.INPUT, PinRole.SWITCH, OptionalDouble.of(5), true);
+        assertBridge(PinRole.ENABLE, PinRole.GROUND, OptionalDouble.empty(), false);
+        assertBridge(PinRole.ENABLE, PinRole.INPUT, OptionalDouble.empty(), false);
+        assertBridge(PinRole.ENABLE, PinRole.OUTPUT, OptionalDouble.empty(), true);
+        assertBridge(PinRole.CONTROL, PinRole.GROUND, OptionalDouble.empty(), true);
+    }
+
+    /** A sense pin lies on the output: bridged to it nothing changes; to adjust it does what the output does. */
+    @Test
+    void aSensePinCountsAsTheOutput() {
+        assertBridge(PinRole.SENSE, PinRole.OUTPUT, OptionalDouble.of(FEEDBACK.stock()), false);
+        assertBridge(PinRole.SENSE, PinRole.ADJUST, OptionalDouble.of(1.24), false);
+        assertBridge(PinRole.SENSE, PinRole.GROUND, OptionalDouble.of(0), true);
+    }
+
+    private static void assertBridge(PinRole one, PinRole two, OptionalDouble volts, boolean harmful) {
+        Bridge bridge = Bridges.table(
+                        FEEDBACK, Outline.TO_92, List.of(one, two, PinRole.INPUT), new Supply(5, 0.5), Double.NaN)
+                .get(0);
+        assertEquals(volts.isPresent(), bridge.voltage().isPresent(), one + " to " + two);
+        assertEquals(volts.orElse(0), bridge.voltage().orElse(0), 1e-9, one + " to " + two);
+        assertEquals(harmful, bridge.harmful(), one + " to " + two);
+    }
+
+    /** An input of 5 V straight through harms a chip rated to 4.9 V, not one rated to 5 V or more; a stock above the rated voltage harms by itself. */
+    @Test
+    void harmIsToldByTheHighestRatedVoltage() {
+        List<PinRole> through = List.of(PinRole.INPUT, PinRole.OUTPUT, PinRole.ADJUST);
+        Supply five = new Supply(5, 0.5);
+        assertTrue(Bridges.table(FEEDBACK, Outline.TO_92, through, five, 4.9)
+                .get(0)
+                .harmful());
+        assertFalse(
+                Bridges.table(FEEDBACK, Outline.TO_92, through, five, 5).get(0).harmful());
+        List<PinRole> same = List.of(PinRole.OUTPUT, PinRole.OUTPUT, PinRole.ADJUST);
+        assertTrue(
+                Bridges.table(FEEDBACK, Outline.TO_92, same, five, 3.2).get(0).harmful());
+        assertFalse(
+                Bridges.table(FEEDBACK, Outline.TO_92, same, five, 3.3).get(0).harmful());
+    }
+
     /** Pins 5 and 6 of a TPS54331 are VSENSE and COMP, 6 and 7 COMP and GND: the loop then does what nobody can tell. */
     @Test
     void aHelperPinBridgedToAnyOtherCountsAsHarmful() {

@@ -228,6 +228,32 @@ class CircuitTest {
                 "circuit.not-positive", refusal(() -> Circuit.fromStock(Place.OUT_ADJ, 1.25, 3.3, 220, Double.NaN)));
     }
 
+    /** Nothing of nothing can be worked out, and the refusal names the very value. */
+    @Test
+    void aValueThatIsNotAboveZeroIsRefusedAndNamed() {
+        assertNamed("0 V", () -> new Circuit(Place.OUT_ADJ, 0, 220, 0.01, 0));
+        assertNamed("−1.250 V", () -> new Circuit(Place.OUT_ADJ, -1.25, 220, 0.01, 0));
+        assertNamed("0 Ω", () -> new Circuit(Place.OUT_ADJ, 1.25, 0, 0.01, 0));
+        assertNamed("0 A", () -> new Circuit(Place.OUT_ADJ, 1.25, 220, 0, 0));
+        assertNamed("0 Ω", () -> Circuit.fromStock(Place.OUT_ADJ, 1.25, 3.3, 0, 0));
+        assertNamed("0 V", () -> Circuit.fromStock(Place.OUT_ADJ, 0, 3.3, 220, 0));
+        assertNamed("0 Ω", () -> Circuit.fromResistors(Place.OUT_ADJ, 1.25, 0, 220, 0));
+        assertNamed("0 Ω", () -> Circuit.fromResistors(Place.OUT_ADJ, 1.25, 120, 0, 0));
+        assertNamed("−5.000 Ω", () -> floating().total(-5));
+    }
+
+    private static void assertNamed(String value, org.junit.jupiter.api.function.Executable sum) {
+        BadInput refusal = org.junit.jupiter.api.Assertions.assertThrows(BadInput.class, sum);
+        assertEquals(value, refusal.told().values().get(0));
+    }
+
+    /** Where the pin current alone makes up the leg's current there is no second resistor to speak of. */
+    @Test
+    void withoutCurrentInTheOtherResistorItIsInfinite() {
+        assertEquals(Double.POSITIVE_INFINITY, new Circuit(Place.OUT_ADJ, 1.25, 220, 60e-6, 60e-6).other());
+        assertEquals(1.25 / 1e-6, new Circuit(Place.OUT_ADJ, 1.25, 220, 61e-6, 60e-6).other(), 1);
+    }
+
     @Test
     void aNegativeResistanceIsRefused() {
         assertEquals("circuit.ohms-negative", refusal(() -> floating().magnitude(-1)));

@@ -63,6 +63,38 @@ class LineSolveTest {
         assertEquals(0.05, solution.residuals().get(2), 1e-3);
     }
 
+    /**
+     * Weighted least squares worked out apart, by the normal equations with the weights 1/((u/(V − Vref)²)² + (slope·u(R)/R²)²) and the whole
+     * covariance of slope and intercept.
+     */
+    @Test
+    void everyReadingWeighsByItsOwnUncertaintyAndThatOfItsResistor() {
+        Solution three = LineSolve.solve(
+                Place.OUT_ADJ,
+                1.25,
+                List.of(
+                        new Point(OPEN, 3.56, 0.01, 0),
+                        new Point(10_000, 3.50, 0.01, 60),
+                        new Point(1000, 3.14, 0.02, 8)));
+        assertEquals(221.8023711984773, three.leg(), 1e-6);
+        assertEquals(0.010394021990090192, three.legCurrent(), 1e-11);
+        assertEquals(14.046039084274963, three.legUncertainty(), 1e-6);
+        assertEquals(0.004581276308879723, three.residuals().get(0), 1e-9);
+        assertEquals(-0.005393559737564058, three.residuals().get(1), 1e-9);
+        assertEquals(0.003100139566996063, three.residuals().get(2), 1e-9);
+        Solution four = LineSolve.solve(
+                Place.OUT_ADJ,
+                1.25,
+                List.of(
+                        new Point(OPEN, 3.56, 0.01, 0),
+                        new Point(10_000, 3.50, 0.01, 600),
+                        new Point(1000, 3.14, 0.002, 80),
+                        new Point(500, 2.87, 0.004, 2)));
+        assertEquals(211.2900816048339, four.leg(), 1e-6);
+        assertEquals(3.0699148893512533, four.legUncertainty(), 1e-6);
+        assertEquals(0.012175665419667636, four.worstResidual(), 1e-9);
+    }
+
     @Test
     void readingsWithoutTheStockVoltageAreEnough() {
         Circuit circuit = Circuit.fromStock(Place.OUT_ADJ, 1.25, 2.6, 128, 0);
