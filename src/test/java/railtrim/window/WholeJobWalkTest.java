@@ -35,7 +35,7 @@ class WholeJobWalkTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"sound-board", "network-blade", "storage-controller"})
+    @ValueSource(strings = {"sound-board", "network-blade", "storage-controller", "delay-unit", "studio-clock"})
     void aWholeJobByKeyboardEndsWithAResistorThatIsSafeForTheBoard(String name) throws Exception {
         Board board = Practice.board(name);
         Bench bench = new Bench(board, Meter.middle(), new Random(11));
