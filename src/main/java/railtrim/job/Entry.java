@@ -9,4 +9,9 @@ import java.time.Instant;
  * @param time wall clock, for the record only
  * @param session counts the times the job was opened for writing; {@code tick} milliseconds of a monotonic clock since that session began
  */
-public record Entry(long sequence, Instant time, int session, long tick, Fact fact) {}
+public record Entry(long sequence, Instant time, int session, long tick, Fact fact) {
+    /** The same place with another fact. */
+    public Entry with(Fact other) {
+        return new Entry(sequence, time, session, tick, other);
+    }
+}

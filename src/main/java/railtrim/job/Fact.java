@@ -44,4 +44,7 @@ public sealed interface Fact {
      * field and looks for themselves.
      */
     record Proposed(String step, String field, String value) implements Fact {}
+
+    /** The entry with this sequence number, the last one that counted, is taken back. It stays on record, and no longer counts. */
+    record Withdrawn(String step, long entry) implements Fact {}
 }

@@ -18,7 +18,7 @@ import railtrim.quantity.Message;
 /**
  * A job on disk: facts appended one by one, each forced to the disk before {@link #append} returns.
  *
- * <p>The file is JSON Lines in UTF-8. The first line is {@code {"format":"railtrim job","version":2,"name":…,"own":…,"crc":…}}; the first three stay
+ * <p>The file is JSON Lines in UTF-8. The first line is {@code {"format":"railtrim job","version":3,"name":…,"own":…,"crc":…}}; the first three stay
  * as they are in every later version. Then one fact a line: {@code sequence}, {@code time}, {@code session}, {@code tick}, {@code fact} and the parts
  * of that fact, {@code own}, {@code crc}. What is written is never changed; only a last line that was never finished is cut off.
  *

@@ -17,11 +17,12 @@ import java.util.zip.CRC32C;
 /**
  * The lines of a job file. Each is one JSON object whose last key is {@code crc}: CRC-32C (RFC 3720) in eight small hexadecimal digits over every
  * byte of the line before it, so that a changed bit anywhere is noticed. Since version 2 the key before it is {@code own}: the tag of the
- * {@link Mark} the line was written with, so that a line from elsewhere is noticed.
+ * {@link Mark} the line was written with, so that a line from elsewhere is noticed. Version 3 knows entries that were taken back; a file of version 2
+ * goes on as it is.
  */
 final class Lines {
     static final String FORMAT = "railtrim job";
-    static final int VERSION = 2;
+    static final int VERSION = 3;
 
     /** The first version whose lines carry a tag. */
     static final int TAGGED = 2;

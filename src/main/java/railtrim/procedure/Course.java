@@ -129,7 +129,7 @@ public final class Course {
 
     /** The pause that nothing but making safe has followed. */
     private Optional<Entry> laidDown() {
-        List<Entry> entries = state.job().entries();
+        List<Entry> entries = state.figures().job().entries();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Fact fact = entries.get(i).fact();
             if (fact instanceof Fact.Paused) {
@@ -221,7 +221,7 @@ public final class Course {
 
     /** Only a step with the power off: what was seen or read with the board on is not rewritten. */
     private Optional<StepState> lastAnswered() {
-        List<Entry> entries = state.job().entries();
+        List<Entry> entries = state.figures().job().entries();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Fact fact = entries.get(i).fact();
             if (Figures.fieldOf(fact).isPresent()) {
@@ -280,7 +280,7 @@ public final class Course {
         if (step.dwellSeconds() == 0) {
             return 0;
         }
-        List<Entry> entries = state.job().entries();
+        List<Entry> entries = state.figures().job().entries();
         long gone = (log.ticks() - Dwell.began(entries, entries.size(), step.id(), log.session())) / 1000;
         return Math.max(0, step.dwellSeconds() - gone);
     }
@@ -338,6 +338,56 @@ public final class Course {
                 .filter(each -> !each.id().equals(step))
                 .filter(each -> after.step(each.id()).status() == State.Status.STALE)
                 .toList();
+    }
+
+    /**
+     * What taking back the last entry would do.
+     *
+     * @param entry that no longer counts then
+     * @param again titles to be done again besides the step it belongs to, in order
+     * @param proveDead whether it was a change of power, so that nobody knows how the board stands until its rail is read
+     */
+    public record TakingBack(Entry entry, List<Step> again, boolean proveDead) {}
+
+    /** The entry that could be taken back now; empty where the last thing that happened is none that can be. */
+    public Optional<Entry> lastEntry() {
+        return log.readOnly()
+                ? Optional.empty()
+                : Withdrawals.last(state.figures().job());
+    }
+
+    /** What taking it back would do. Works through the whole job once more. */
+    public Optional<TakingBack> takingBack() {
+        return lastEntry().map(entry -> {
+            State after = procedure.state(state.job()
+                    .with(new Entry(
+                            state.job().last() + 1,
+                            entry.time(),
+                            entry.session(),
+                            entry.tick(),
+                            new Fact.Withdrawn(entry.fact().step(), entry.sequence()))));
+            List<Step> again = state.steps().stream()
+                    .filter(each -> each.status() == State.Status.DONE || each.status() == State.Status.SKIPPED)
+                    .map(StepState::step)
+                    .filter(each -> !each.id().equals(entry.fact().step()))
+                    .filter(each -> undone(after.step(each.id()).status()))
+                    .toList();
+            return new TakingBack(entry, again, entry.fact() instanceof Fact.Power);
+        });
+    }
+
+    private static boolean undone(State.Status status) {
+        return status == State.Status.STALE || status == State.Status.CURRENT || status == State.Status.LOCKED;
+    }
+
+    /** Takes back the last entry. It stays on record. */
+    public Verdict takeBack() {
+        if (log.readOnly()) {
+            return refuse("verdict.read-only");
+        }
+        return lastEntry()
+                .map(entry -> write(new Fact.Withdrawn(entry.fact().step(), entry.sequence())))
+                .orElseGet(() -> refuse("verdict.nothing-to-take-back"));
     }
 
     /** Leave out the current step where that is allowed. */

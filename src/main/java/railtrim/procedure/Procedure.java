@@ -64,6 +64,9 @@ public final class Procedure {
 
     /** The same, with sums worked out for an earlier state of the job recalled. */
     State state(Job job, Recall recall) {
-        return Standing.of(steps, families, recall, sight.apply(job));
+        Job seen = sight.apply(job);
+        Job counting = Withdrawals.counting(seen);
+        State state = Standing.of(steps, families, recall, counting);
+        return counting == seen ? state : state.of(seen);
     }
 }

@@ -27,7 +27,7 @@ import railtrim.quantity.Unit;
  * count any more makes the step stale by itself.
  */
 final class Standing {
-    private static final Set<String> REASONS = Set.of("pressed", "smoke", "fault", "outside");
+    private static final Set<String> REASONS = Set.of("pressed", "smoke", "fault", "outside", Withdrawals.REASON);
 
     private final List<Step> steps;
     private final RegulatorFamilies families;
@@ -196,6 +196,8 @@ final class Standing {
                 .filter(step -> step.id().equals(alarm.step()))
                 .findFirst()
                 .orElse(null);
+        // What was said of the power is taken back: the careful belief is that it is on.
+        power = alarm.reason().equals(Withdrawals.REASON) ? Power.ON : power;
         if (at == null) {
             return;
         }

@@ -13,6 +13,7 @@ import railtrim.quantity.Message;
 /**
  * Where the job stands; computed from its facts, never stored.
  *
+ * @param job all that is on record, with what was taken back
  * @param current the step to work on now; the last step when all is done
  * @param card something that stands before everything else
  * @param complete every step done, nothing stale
@@ -90,6 +91,17 @@ public record State(
                         .orElseThrow();
             }
         }
+    }
+
+    /** The same state of a job that has entries on record that no longer count. */
+    State of(Job whole) {
+        return new State(whole, figures, steps, current, card, power, complete);
+    }
+
+    /** Whether an entry on record was taken back, so that it counts no longer. */
+    public boolean takenBack(Entry entry) {
+        return !(entry.fact() instanceof Fact.Withdrawn)
+                && !figures.job().entries().contains(entry);
     }
 
     public StepState step(String id) {

@@ -41,7 +41,7 @@ public final class TakeOver {
     /** The last word of {@code job} on each field that is printed somewhere, in the order the fields first came up. */
     public static List<Fact> plan(Job job) {
         Map<String, Fact> plan = new LinkedHashMap<>();
-        for (Entry entry : job.entries()) {
+        for (Entry entry : Withdrawals.counting(job).entries()) {
             Fact fact = entry.fact();
             Optional<String> field = Figures.fieldOf(fact).filter(TakeOver::printed);
             Optional<String> value = said(fact).map(PlainText::of).filter(said -> !said.isEmpty());

@@ -82,6 +82,8 @@ final class FaultPart {
                     source.say("report.event.alarm", source.sayOr("alarm." + alarm.reason(), alarm.reason())));
         } else if (fact instanceof Fact.Reopened again) {
             return Optional.of(source.say("report.event.reopened", reason(again.reason())));
+        } else if (fact instanceof Fact.Withdrawn withdrawn) {
+            return Optional.of(source.say("report.event.withdrawn", Long.toString(withdrawn.entry())));
         } else if (fact instanceof Fact.Skipped skipped) {
             return Optional.of(source.say("report.event.skipped", reason(skipped.reason())));
         } else if (fact instanceof Fact.Paused paused) {

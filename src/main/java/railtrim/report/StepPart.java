@@ -78,7 +78,7 @@ final class StepPart {
     private Optional<List<String>> row(StepState state, Entry entry) {
         Fact fact = entry.fact();
         String time = source.when(entry.time());
-        String remark = state.entries().contains(entry) ? "" : source.say(replaced(state.step()));
+        String remark = state.entries().contains(entry) ? "" : source.say(replaced(state.step(), entry));
         if (fact instanceof Fact.Reading reading) {
             String expected = source.expected(entry, reading)
                     .map(range -> source.say(
@@ -108,8 +108,11 @@ final class StepPart {
         return Optional.empty();
     }
 
-    /** The way down is a loop: an earlier round's reading was not taken back. */
-    private static String replaced(Step step) {
+    /** The way down is a loop: an earlier round's reading was not replaced. */
+    private String replaced(Step step, Entry entry) {
+        if (source.state().takenBack(entry)) {
+            return "report.step.taken-back";
+        }
         boolean loop = step.phase() == Phase.STEP_DOWN || step.phase() == Phase.FAULT;
         return loop ? "report.step.earlier-round" : "report.step.replaced";
     }

@@ -23,6 +23,7 @@ final class After {
     private final Label done = Build.prose("", "done-line");
     private final Button again;
     private final Button skip;
+    private final Button takeBack;
 
     After(Words words, Desk desk, Sheet sheet) {
         this.words = words;
@@ -30,6 +31,8 @@ final class After {
         this.sheet = sheet;
         again = Build.button("again", words.of("window.again"), this::askAgain, "plain");
         skip = Build.button("skip", words.of("window.skip"), this::askSkip, "link");
+        takeBack =
+                Build.button("take-back", words.of("window.take-back"), new TakeBack(words, desk, sheet)::ask, "link");
         done.setId("done-line");
     }
 
@@ -58,6 +61,13 @@ final class After {
                             .forEach(why -> box.getChildren().add(Build.prose(words.of(why), "verdict-bad"))));
         } else if (step.step().skippable()) {
             box.getChildren().add(skip);
+        }
+        boolean lastWasHere = desk.course()
+                .lastEntry()
+                .filter(each -> each.fact().step().equals(step.step().id()))
+                .isPresent();
+        if (lastWasHere) {
+            box.getChildren().add(takeBack);
         }
         Build.present(box, !box.getChildren().isEmpty());
     }

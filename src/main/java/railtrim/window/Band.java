@@ -126,10 +126,11 @@ final class Band {
         MenuItem another = item("window.plan", () -> new Copies(shell).plan(desk));
         another.setDisable(kept.journal().isEmpty());
         MenuItem look = item("window.look", new LookSheet(shell)::ask);
+        MenuItem back = item("window.take-back.menu", shell::takeBack);
         MenuItem help = item("window.help", shell::helpOnStep);
         MenuItem glossary = item("window.glossary", new HelpSheet(shell)::glossary);
         MenuButton menu = new MenuButton(
-                words.of("window.view"), null, write, another, new SeparatorMenuItem(), help, glossary, look);
+                words.of("window.view"), null, write, another, back, new SeparatorMenuItem(), help, glossary, look);
         menu.setId("view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);

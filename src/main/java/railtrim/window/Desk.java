@@ -196,6 +196,14 @@ final class Desk {
         }
     }
 
+    void takeBack() {
+        offer("take-back", course::takeBack);
+        if (said("take-back").filter(Verdict.Accept.class::isInstance).isPresent()) {
+            said.clear();
+            toCurrent();
+        }
+    }
+
     Optional<Verdict> said(String about) {
         return Optional.ofNullable(said.get(about));
     }

@@ -54,6 +54,7 @@ final class Shell {
         root.getStyleClass().add("shell");
         Keys.install(scene, this::enter, this::escape);
         shortcut("F1", this::help);
+        Keys.undo(scene, this::takeBack);
         shortcut("Shortcut+PLUS", theme::bigger);
         shortcut("Shortcut+EQUALS", theme::bigger);
         shortcut("Shortcut+MINUS", theme::smaller);
@@ -203,6 +204,12 @@ final class Shell {
     void helpOnStep() {
         HelpSheet help = new HelpSheet(this);
         job.ifPresentOrElse(open -> help.step(open.desk()), help::glossary);
+    }
+
+    void takeBack() {
+        if (!sheet.open()) {
+            job.ifPresent(open -> new TakeBack(words, open.desk(), sheet).ask());
+        }
     }
 
     private void put(Node node) {

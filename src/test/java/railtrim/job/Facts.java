@@ -23,6 +23,7 @@ final class Facts {
                 new Fact.Paused("aim", "dinner"),
                 new Fact.Resumed("resume", -3600),
                 new Fact.Proposed("plan", "reg.marking", "LM317 „Ω“"),
+                new Fact.Withdrawn("plan", 11),
                 new Fact.Power("base.off", false));
     }
 }

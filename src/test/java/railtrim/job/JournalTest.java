@@ -251,13 +251,13 @@ class JournalTest {
     void aJobFromANewerVersionIsReadOnlyAndLeftAlone() throws IOException {
         write(List.of(new Fact.Power("a", true)));
         String rest = Files.readString(file).lines().skip(1).findFirst().orElseThrow();
-        String newer = "{\"format\":\"railtrim job\",\"version\":3,\"name\":\"Organ\",\"colour\":\"red\"}\n" + rest
+        String newer = "{\"format\":\"railtrim job\",\"version\":4,\"name\":\"Organ\",\"colour\":\"red\"}\n" + rest
                 + "\n{\"sequence\":2,\"fact\":\"photograph\"}\n";
         Files.writeString(file, newer);
         try (Journal journal = Journal.open(file, time, MARK)) {
             assertTrue(journal.readOnly());
             assertEquals(
-                    List.of(Message.of("job.newer", "3", "2"), Message.of("job.newer.rest", "3")), journal.problems());
+                    List.of(Message.of("job.newer", "4", "3"), Message.of("job.newer.rest", "3")), journal.problems());
             assertEquals("Organ", journal.job().name());
             assertEquals(1, journal.job().last());
             assertThrows(JournalProblem.class, () -> journal.append(new Fact.Power("a", false)));

@@ -1,6 +1,7 @@
 package railtrim.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static railtrim.job.Facts.MARK;
@@ -27,16 +28,32 @@ class VersionsTest {
 
     @Test
     void aFileOfThisVersionIsWrittenByteForByteAsItAlwaysWas() throws IOException {
-        Path golden = GOLDEN.resolve("version-2.railtrim");
+        Path golden = GOLDEN.resolve("version-3.railtrim");
         JobCheck check = JobCheck.of(golden, MARK);
         assertEquals(List.of(), check.problems());
         assertEquals(Origin.OWN, check.job().origin());
-        assertEquals(12, check.facts());
+        assertEquals(13, check.facts());
         Path written = folder.resolve("organ.railtrim");
         Journal.create(written, check.job(), time, MARK, Disk::tail).close();
         List<String> lines = Files.readAllLines(written);
         // The last line says that the clock went on since.
-        assertEquals(Files.readAllLines(golden), lines.subList(0, 13));
+        assertEquals(Files.readAllLines(golden), lines.subList(0, 14));
+    }
+
+    /** Version 3 only knows one kind of entry more, so nothing about an older file of one’s own has to change. */
+    @Test
+    void aFileOfVersionTwoIsOnesOwnAndGoesOnAsItIs() throws IOException {
+        Path old = Files.copy(GOLDEN.resolve("version-2.railtrim"), folder.resolve("organ.railtrim"));
+        List<String> before = Files.readAllLines(old);
+        try (Journal journal = Journal.open(old, time, MARK)) {
+            assertFalse(journal.readOnly());
+            assertEquals(List.of(), journal.problems());
+            journal.append(new Fact.Withdrawn("plan", 12));
+        }
+        assertEquals(before, Files.readAllLines(old).subList(0, before.size()));
+        JobCheck again = JobCheck.of(old, MARK);
+        assertEquals(2, again.version());
+        assertEquals(List.of(), again.problems());
     }
 
     @Test
@@ -46,7 +63,7 @@ class VersionsTest {
         Job plan;
         try (Journal journal = Journal.open(old, time, MARK)) {
             assertTrue(journal.readOnly());
-            assertEquals(List.of(Message.of("job.older", "1", "2")), journal.problems());
+            assertEquals(List.of(Message.of("job.older", "1", "3")), journal.problems());
             assertEquals(11, journal.job().entries().size());
             assertEquals(
                     "job.elsewhere.copy",
@@ -63,6 +80,6 @@ class VersionsTest {
         }
         assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(old)), "the original stays as it is");
         assertEquals(plan, JobCheck.of(folder.resolve("new.railtrim"), MARK).job());
-        assertEquals(2, JobCheck.of(folder.resolve("new.railtrim"), MARK).version());
+        assertEquals(3, JobCheck.of(folder.resolve("new.railtrim"), MARK).version());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -111,6 +112,8 @@ class ExplorationTest {
                         changed("solder", step -> step.with(false, List.of(), step.fields(), 0)),
                         SEES_ALL),
                 Arguments.of("the board is left on", Rule.POWER, "base.off", leftOn(), SEES_ALL),
+                Arguments.of(
+                        "power taken back is as if never said", Rule.TAKEN_BACK, "first.on", same(), POWER_FORGOTTEN),
                 Arguments.of("a dead end", Rule.NO_DEAD_END, "aim", changed("aim", step -> blocked(step)), SEES_ALL));
     }
 
@@ -148,6 +151,23 @@ class ExplorationTest {
             fact -> fact instanceof Fact.Choice choice && choice.field().equals("down.seen")
                     ? new Fact.Choice(choice.step(), choice.field(), "well")
                     : fact instanceof Fact.Alarm ? new Fact.Acknowledged(fact.step(), "none") : fact);
+
+    /** A switch that was taken back leaves no trace at all. */
+    private static final UnaryOperator<Job> POWER_FORGOTTEN = job -> {
+        Set<Long> gone = job.entries().stream()
+                .filter(entry -> entry.fact() instanceof Fact.Withdrawn)
+                .map(entry -> ((Fact.Withdrawn) entry.fact()).entry())
+                .filter(target -> job.entries().stream()
+                        .anyMatch(entry -> entry.sequence() == target && entry.fact() instanceof Fact.Power))
+                .collect(Collectors.toSet());
+        return new Job(
+                job.name(),
+                job.entries().stream()
+                        .filter(entry -> !gone.contains(entry.sequence()))
+                        .filter(entry ->
+                                !(entry.fact() instanceof Fact.Withdrawn withdrawn && gone.contains(withdrawn.entry())))
+                        .toList());
+    };
 
     private static UnaryOperator<Job> rewriting(UnaryOperator<Fact> change) {
         return job -> new Job(

@@ -21,7 +21,7 @@ import railtrim.quantity.Unit;
 
 /**
  * Goes every way through the procedure that the alphabet of facts allows. In each state it tries: the good answer, low, high and absurd readings,
- * every other option, an answer too soon, an answer that is not asked for yet, the last answer again, each caution, going back, leaving out, make
+ * every other option, an answer too soon, an answer that is not asked for yet, the last answer again or taken back, each caution, going back, leaving out, make
  * safe, a pause, being taken up again after each gap, and facts written into the file by hand. A state is told from another by {@link #key}; each is
  * gone on from once. A detour is any move but the good one; a way has at most so many.
  */
@@ -98,7 +98,7 @@ final class Explorer {
                 rule.broken(job, state).ifPresent(why -> broken.put(rule.name(), why + " after" + way));
             }
         }
-        String key = key(job, state);
+        String key = key(Withdrawals.counting(job), state);
         if (visited.getOrDefault(key, -1) < detours) {
             visited.put(key, detours);
             waiting.add(new Node(job, state, detours, way));
@@ -265,7 +265,7 @@ final class Explorer {
                 .skip(1)
                 .findFirst()
                 .ifPresent(id -> offer(node, " out of order " + id, wait, course -> answerWellIfAsked(course, id)));
-        lastAnswered(node.job())
+        lastAnswered(Withdrawals.counting(node.job()))
                 .ifPresent(id -> offer(node, " again " + id, wait, course -> answerWellIfAsked(course, id)));
     }
 
@@ -335,6 +335,7 @@ final class Explorer {
         if (node.state().complete()) {
             return;
         }
+        takeBack(node);
         offer(node, " make safe", 5, course -> course.alarm("pressed"));
         offer(node, " smoke", 5, course -> course.alarm("smoke"));
         for (long gap : List.of(60L, 1200L, 86_400L, NO_GAP_KNOWN)) {
@@ -349,6 +350,18 @@ final class Explorer {
         moves++;
         Job job = node.job().with(closed);
         arrive(job, procedure.state(job, recall), node.detours() - 1, node.way() + " closed and opened");
+    }
+
+    /** The last entry; where that cannot be taken back, a file says that it was. */
+    private void takeBack(Node node) {
+        if (Withdrawals.last(Withdrawals.counting(node.job())).isPresent()) {
+            offer(node, " take back", 5, Course::takeBack);
+        } else {
+            byHand(
+                    node,
+                    new Fact.Withdrawn(
+                            node.state().current().step().id(), node.job().last()));
+        }
     }
 
     private static int session(Job job) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
@@ -29,6 +30,7 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
     static final String DWELL = "no wait counted that was not kept";
     static final String CAUTIONS = "nothing taken before its cautions were read";
     static final String POWER = "nothing that needs the power off is asked with the power on";
+    static final String TAKEN_BACK = "what happened is never taken back, and power taken back is proven off";
     static final String NO_DEAD_END = "wherever one stands, something is asked or said";
 
     /** The reading that has to come between any power before and switching on again. */
@@ -55,15 +57,16 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
                 new Rule(DWELL, Rule::dwell),
                 new Rule(CAUTIONS, Rule::cautions),
                 new Rule(POWER, Rule::power),
-                new Rule(NO_DEAD_END, Rule::noDeadEnd));
+                new Rule(NO_DEAD_END, Rule::noDeadEnd),
+                new Rule(TAKEN_BACK, Rule::takenBack));
     }
 
     Optional<String> broken(Job job, State state) {
-        return check.apply(new Facts(job), state);
+        return check.apply(new Facts(Withdrawals.counting(job), job), state);
     }
 
-    /** The bare facts. */
-    record Facts(Job job) {
+    /** The bare facts that count, and all that is on record. */
+    record Facts(Job job, Job whole) {
         /** Sequence of the last fact of a field, 0 for none. */
         long last(String field) {
             return entry(field).map(Entry::sequence).orElse(0L);
@@ -393,6 +396,38 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
         boolean fits =
                 needs.startsOn() || needs == PowerNeed.TO_ON && !at.entries().isEmpty();
         return unless(fits, at.step().id() + " with the power on");
+    }
+
+    private static Optional<String> takenBack(Facts facts, State state) {
+        Set<Long> taken = facts.whole().entries().stream()
+                .filter(state::takenBack)
+                .map(Entry::sequence)
+                .collect(Collectors.toSet());
+        for (Entry entry : facts.whole().entries()) {
+            boolean stays = entry.fact() instanceof Fact.Alarm
+                    || entry.fact() instanceof Fact.Resumed
+                    || entry.fact() instanceof Fact.Paused
+                    || entry.fact() instanceof Fact.Reopened;
+            if (stays && taken.contains(entry.sequence())) {
+                return Optional.of(entry.fact() + " was taken back");
+            }
+        }
+        long power = facts.whole().entries().stream()
+                .filter(entry -> entry.fact() instanceof Fact.Power && taken.contains(entry.sequence()))
+                .mapToLong(Entry::sequence)
+                .max()
+                .orElse(0);
+        boolean dead = facts.whole().entries().stream()
+                .anyMatch(entry -> entry.sequence() > power
+                        && !taken.contains(entry.sequence())
+                        && entry.fact() instanceof Fact.Reading reading
+                        && reading.field().equals("safe.rail")
+                        && Math.abs(reading.value()) <= 0.1);
+        return unless(
+                power == 0
+                        || dead
+                        || state.card().filter(Card.MakeSafe.class::isInstance).isPresent(),
+                "power was taken back, and " + state.card());
     }
 
     private static Optional<String> noDeadEnd(Facts facts, State state) {

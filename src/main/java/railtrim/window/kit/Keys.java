@@ -7,7 +7,9 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /**
@@ -35,6 +37,21 @@ public final class Keys {
         scene.windowProperty()
                 .flatMap(window -> window.focusedProperty())
                 .addListener((of, had, has) -> keys.down.clear());
+    }
+
+    /** Ctrl Z, wherever the focus is; a text that is being typed takes back its own letters first. */
+    public static void undo(Scene scene, Runnable work) {
+        KeyCombination undo = KeyCombination.valueOf("Shortcut+Z");
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            boolean typing = scene.getFocusOwner() instanceof TextInputControl text
+                    && text.isEditable()
+                    && text.isUndoable()
+                    && !text.getText().isEmpty();
+            if (undo.match(event) && !typing) {
+                event.consume();
+                work.run();
+            }
+        });
     }
 
     private void pressed(KeyEvent event) {
