@@ -28,6 +28,7 @@ final class Band {
     private final Label powerWord = Build.label("", "power-word");
     private final HBox power = Build.row("power", powerSign, powerWord);
     private final Label rail = Build.label("", "band-value");
+    private final Label phase = Build.label("", "band-label");
     private final Label position = Build.label("", "band-value");
     private final Label saved = Build.label("", "band-value");
     private final VBox savedBox;
@@ -51,7 +52,7 @@ final class Band {
                 "band",
                 power,
                 item("window.band.rail", rail),
-                item("window.band.position", position),
+                item(phase, position),
                 Build.spring(),
                 savedBox,
                 menu(shell, export, desk));
@@ -69,6 +70,7 @@ final class Band {
         showPower(state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent(), step.power());
         OptionalDouble last = state.figures().rail();
         rail.setText(last.isPresent() ? Display.volts(last.getAsDouble()) : words.of("window.band.rail.none"));
+        phase.setText(words.of("phase." + step.phase().id()));
         position.setText(position(state, step));
         saved.setText(saved(desk, state));
         news.show();
@@ -91,11 +93,7 @@ final class Band {
         long before = asked.stream()
                 .takeWhile(each -> !each.step().id().equals(step.id()))
                 .count();
-        return words.of(
-                "window.band.position.value",
-                words.of("phase." + step.phase().id()),
-                Long.toString(before + 1),
-                Integer.toString(asked.size()));
+        return words.of("window.band.position.value", Long.toString(before + 1), Integer.toString(asked.size()));
     }
 
     private String saved(Desk desk, State state) {
@@ -115,8 +113,12 @@ final class Band {
     }
 
     private VBox item(String key, Label value) {
-        Label label = Build.label(words.of(key), "band-label");
+        return item(Build.label(words.of(key), "band-label"), value);
+    }
+
+    private VBox item(Label label, Label value) {
         label.setLabelFor(value);
+        label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         value.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         return Build.column("band-item", label, value);
     }

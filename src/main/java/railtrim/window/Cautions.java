@@ -124,13 +124,14 @@ final class Cautions {
                 Build.label(words.of("window." + level(caution)), "signal-word"));
         signal.getStyleClass().add(level(caution));
         String state = waits ? its ? "" : words.of("window.caution.next") : words.of("window.caution.read");
-        Button line = Build.dress(new Button(caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
+        // In a narrow window a caution that waits for its turn keeps its words until then.
+        boolean kept = narrow && waits && !its;
+        Button line = Build.dress(
+                new Button(kept ? "" : caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
         line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
         line.setMaxWidth(Double.MAX_VALUE);
-        line.setWrapText(its);
-        if (its) {
-            line.setMinHeight(Region.USE_PREF_SIZE);
-        }
+        line.setWrapText(true);
+        line.setMinHeight(Region.USE_PREF_SIZE);
         line.setMinWidth(0);
         line.setFocusTraversable(!its);
         HBox.setHgrow(line, Priority.ALWAYS);
@@ -170,6 +171,8 @@ final class Cautions {
                 "acknowledge",
                 Keys.NOT_BY_ENTER);
         button.setGraphic(Build.column("acknowledge-box"));
+        button.setWrapText(true);
+        button.setMinWidth(0);
         button.setAccessibleText(String.join(
                 " ",
                 words.of("window." + level(caution)),

@@ -13,6 +13,9 @@ import railtrim.window.kit.Build;
 
 /** A reading to type, read back in words while it is typed. */
 final class NumberView implements FieldView {
+    /** Stands for a reading that must not be seen. */
+    private static final String HIDDEN = "•••";
+
     private final Words words;
     private final Desk desk;
     private final Field.Number field;
@@ -55,7 +58,7 @@ final class NumberView implements FieldView {
         boolean unsent = !desk.draft(field.id()).isEmpty();
         answered = standing.answer().isPresent() && !unsent;
         if (standing.hidden()) {
-            entry.setText(words.of("window.hidden"));
+            entry.setText(HIDDEN);
         } else if (answered) {
             entry.setText(standing.answer().orElseThrow());
         } else if (!unsent) {
@@ -99,7 +102,7 @@ final class NumberView implements FieldView {
     private void readBack(boolean hidden) {
         String text = entry.getText().strip();
         if (hidden || text.isEmpty()) {
-            frame.readBack("");
+            frame.readBack(hidden ? words.of("window.hidden") : "");
             return;
         }
         try {

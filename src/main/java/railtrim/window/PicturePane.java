@@ -9,8 +9,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
@@ -45,7 +46,9 @@ final class PicturePane implements Answering {
         place.setMinSize(0, 0);
         VBox.setVgrow(place, Priority.ALWAYS);
         Button save = Build.button("picture-save", words.of("window.picture.save"), this::save, "quiet-button");
-        HBox foot = Build.row("picture-foot", others, Build.spring(), save);
+        save.setAccessibleText(words.of("window.picture.save.name"));
+        FlowPane foot = new FlowPane(others, save);
+        foot.getStyleClass().add("picture-foot");
         pane = Build.column("picture-pane", place, foot);
         pane.setMinSize(0, 0);
     }
@@ -76,6 +79,7 @@ final class PicturePane implements Answering {
         button.setId("picture-others");
         button.setAccessibleText(words.of("window.picture.others"));
         button.getStyleClass().add("quiet-button");
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.getItems().add(item("step", words.of("window.picture.step"), Optional.empty()));
         for (Step.Picture kind : Step.Picture.values()) {
             String id = kind.name().toLowerCase(Locale.ROOT);

@@ -2,7 +2,9 @@ package railtrim.window;
 
 import java.util.OptionalDouble;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
@@ -38,6 +40,8 @@ final class Summary {
     }
 
     private void line(String key, String value) {
-        grid.addRow(rows++, Build.label(words.of(key), "summary-label"), Build.label(value, "summary-value"));
+        Label number = Build.label(value, "summary-value");
+        number.setMinWidth(Region.USE_PREF_SIZE);
+        grid.addRow(rows++, Build.prose(words.of(key), "summary-label"), number);
     }
 }

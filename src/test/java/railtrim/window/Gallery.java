@@ -1,105 +1,136 @@
 package railtrim.window;
 
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeoutException;
-import javafx.application.Platform;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
-import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxToolkit;
-import org.testfx.util.WaitForAsyncUtils;
+import org.junit.jupiter.api.io.TempDir;
 import railtrim.job.Entry;
 import railtrim.job.Mark;
 import railtrim.job.MemoryLog;
-import railtrim.practice.Answer;
 import railtrim.practice.Bench;
-import railtrim.practice.Hand;
 import railtrim.practice.Rehearsal;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
-import railtrim.procedure.Words;
 import railtrim.quantity.Meter;
 import railtrim.report.shelf.SavedJobs;
 
 /**
- * Draws every page of a whole job to {@code target/gallery}, for people to look at. Not run with the tests: {@code mvn test
- * -Dtest=Gallery}, and with {@code -Dgallery.width=1024 -Dgallery.height=700 -Dgallery.text=21} for a small
- * window with large text; {@code -Dgallery.only=REGEX} draws some pages only.
+ * Draws every step of a whole job in each of its states, light and dark, in two sizes and once in long words, to {@code target/gallery} with a page
+ * that shows them all. Not run with the tests: {@code mvn test -Dtest=Gallery}. With {@code -Dgallery.only=REGEX} it draws some pages only, with
+ * {@code -Dgallery.looks=1024x700-28,2560x1440-14-dark} other sizes of window and text.
  */
 class Gallery {
-    private static final String BOARD = System.getProperty("gallery.board", "sound-board");
-    private static final int WIDTH = Integer.getInteger("gallery.width", 1240);
-    private static final int HEIGHT = Integer.getInteger("gallery.height", 800);
-    private static final int TEXT = Integer.getInteger("gallery.text", 14);
+    private static final Path FOLDER = Path.of("target", "gallery");
     private static final String ONLY = System.getProperty("gallery.only", ".*");
-    private static final boolean DARK = Boolean.getBoolean("gallery.dark");
+    private static final String LOOKS = System.getProperty(
+            "gallery.looks", "1240x800-14,1240x800-14-dark,1024x700-21,1024x700-21-dark,1240x800-14-long");
+    /** The boards: one that is drawn step by step, and one of another kind for what the first does not have. */
+    private static final List<String> BOARDS = List.of("sound-board");
 
-    private final Path folder = Path.of("target", "gallery", WIDTH + "x" + HEIGHT + "-" + TEXT + (DARK ? "-dark" : ""));
-    private Path own;
-    private Stage stage;
-    private Shell shell;
-    private int number;
+    @TempDir
+    Path folder;
 
-    @BeforeEach
-    void open() throws TimeoutException, IOException {
-        Files.createDirectories(folder);
-        own = Files.createTempDirectory("gallery");
-        stage = FxToolkit.registerPrimaryStage();
-        fx(() -> {
-            shell = new Shell(stage, new TestSurroundings(own), Words.english());
-            shell.show();
-            stage.setWidth(WIDTH);
-            stage.setHeight(HEIGHT);
-            while (shell.theme().pixels() < TEXT) {
-                shell.theme().bigger();
-            }
-            shell.theme().dark(DARK);
-            return null;
-        });
-    }
+    private final ExecutorService writer = Executors.newSingleThreadExecutor();
+    private final Map<String, Set<String>> drawn = new LinkedHashMap<>();
 
-    @AfterEach
-    void close() throws TimeoutException {
-        FxToolkit.cleanupStages();
+    /** @param name for example {@code 1024x700-21-dark}: width, height and text size in pixels */
+    private record Look(String name, int width, int height, int text, boolean dark, boolean longWords) {
+        static Look of(String name) {
+            String[] parts = name.split("[x-]");
+            List<String> more = Arrays.asList(parts).subList(3, parts.length);
+            return new Look(
+                    name,
+                    Integer.parseInt(parts[0]),
+                    Integer.parseInt(parts[1]),
+                    Integer.parseInt(parts[2]),
+                    more.contains("dark"),
+                    more.contains("long"));
+        }
     }
 
     @Test
-    void everyPage() throws Exception {
-        draw("start");
-        fx(() -> press("#new-job"));
-        draw("new-job");
-        fx(() -> press("#job-cancel"));
-        fx(() -> press("#practice"));
-        draw("practice");
-        fx(() -> press("#practice-cancel"));
-        walk();
+    void everyStepInEachOfItsStates() throws Exception {
+        List<Moment> moments = BOARDS.stream()
+                .flatMap(board -> Moments.of(board).stream())
+                .filter(moment -> moment.name().matches(ONLY))
+                .toList();
+        List<Look> looks = Arrays.stream(LOOKS.split(",")).map(Look::of).toList();
+        for (Look look : looks) {
+            draw(look, moments);
+        }
+        writer.shutdown();
+        if (!writer.awaitTermination(5, TimeUnit.MINUTES)) {
+            throw new AssertionError("not all pictures could be written");
+        }
+        Files.writeString(FOLDER.resolve("index.html"), index(looks));
     }
 
-    /** A shelf with several jobs on it, and where they fail. */
-    @Test
-    void theShelf() throws Exception {
-        Path jobs = Files.createDirectories(folder.resolve("jobs-of-the-shelf"));
-        try (var old = Files.list(jobs)) {
-            for (Path file : old.toList()) {
-                Files.delete(file);
+    private void draw(Look look, List<Moment> moments) throws Exception {
+        Path own = Files.createTempDirectory(folder, "own");
+        try (Opened window =
+                Opened.with(look.longWords() ? LongWords.words() : railtrim.procedure.Words.english(), own)) {
+            window.size(look.width(), look.height(), look.text());
+            window.fx(() -> {
+                window.shell.theme().dark(look.dark());
+                return null;
+            });
+            entrance(window, look);
+            Procedure procedure = Procedure.builtIn();
+            for (Moment moment : moments) {
+                window.show(moment, procedure);
+                keep(window, look, moment.step(), moment.state());
             }
         }
-        Mark mark = Mark.keptIn(own.resolve("own"));
+    }
+
+    /** The pages before a job, and a job on the practice bench. */
+    private void entrance(Opened window, Look look) throws Exception {
+        for (String page : List.of("start", "new-job", "practice")) {
+            if (!page.equals("start")) {
+                press(window, page);
+            }
+            keep(window, look, page, "page");
+            window.fx(() -> {
+                window.shell.sheet().leave();
+                return null;
+            });
+        }
+        if ("shelf page".matches(ONLY)) {
+            shelf(window, look);
+        }
+        Bench bench = new Bench(Practice.board("sound-board"), Meter.middle(), new Random(7));
+        window.fx(() -> {
+            Course course = new Course(Procedure.builtIn(), new MemoryLog("board", bench));
+            window.shell.show(JobPage.practice(window.shell, course, bench));
+            return null;
+        });
+        keep(window, look, "practice", "bench");
+    }
+
+    /** A shelf with several jobs on it, one of them unfinished and one file that is none, and where they fail. */
+    private void shelf(Opened window, Look look) throws Exception {
+        Path jobs = Files.createTempDirectory(folder, "shelf");
+        Mark mark = Mark.keptIn(window.shell.surroundings().ownFolder());
         Rehearsal rehearsal = new Rehearsal(Procedure.builtIn(), Meter.middle());
         for (int i = 1; i <= 4; i++) {
             List<Entry> entries = rehearsal
@@ -110,98 +141,71 @@ class Gallery {
             SavedJobs.save(jobs, name, i == 3 ? entries.subList(0, entries.size() * 2 / 3) : entries, mark);
         }
         Files.writeString(jobs.resolve("no job.railtrim"), "shopping list\n");
-        fx(() -> press("#shelf"));
-        fx(() -> {
-            TextField where = (TextField) shell.scene().lookup("#shelf-folder");
+        press(window, "shelf");
+        window.fx(() -> {
+            TextField where = (TextField) window.node("shelf-folder");
             where.setText(jobs.toString());
             where.getOnAction().handle(null);
             return null;
         });
-        WaitForAsyncUtils.waitFor(
-                20,
-                java.util.concurrent.TimeUnit.SECONDS,
-                () -> ((TableView<?>) shell.scene().lookup("#shelf-table"))
-                                .getItems()
-                                .size()
-                        == 5);
-        draw("shelf");
-        fx(() -> press("#shelf-compare"));
-        draw("shelf compared");
+        window.until("five files", () -> ((TableView<?>) window.node("shelf-table")).getItems().size() == 5);
+        keep(window, look, "shelf", "page");
+        press(window, "shelf-compare");
+        keep(window, look, "shelf", "compared");
     }
 
-    private void walk() throws Exception {
-        Bench bench = new Bench(Practice.board(BOARD), Meter.middle(), new Random(7));
-        Course course = new Course(
-                Procedure.builtIn(), new MemoryLog(bench.board().label().name(), bench));
-        Hand hand = new Hand(bench);
-        Desk desk = fx(() -> {
-            JobPage page = JobPage.practice(shell, course, bench);
-            shell.show(page);
-            return page.desk();
-        });
-        Set<String> drawn = new LinkedHashSet<>();
-        for (int i = 0; i < 2000; i++) {
-            String page = desk.state()
-                    .card()
-                    .map(card -> card.getClass().getSimpleName())
-                    .orElse(desk.shown().step().id() + (desk.shown().open().isEmpty() ? "" : " caution"));
-            if (drawn.add(page)) {
-                draw(page);
-            }
-            Answer answer = hand.next(desk.state(), course);
-            if (answer instanceof Answer.Done) {
-                break;
-            }
-            if (answer instanceof Answer.Stuck stuck) {
-                throw new AssertionError(stuck.why());
-            }
-            String before = desk.shown().step().id();
-            fx(() -> {
-                Walk.give(desk, answer);
-                return null;
-            });
-            if (desk.nextOpen()) {
-                if (drawn.add(before + " done")) {
-                    draw(before + " done");
-                }
-                fx(() -> {
-                    desk.next();
-                    return null;
-                });
-            }
-        }
-        fx(() -> {
-            desk.next();
+    private static void press(Opened window, String id) throws Exception {
+        window.fx(() -> {
+            ((Button) window.node(id)).fire();
             return null;
         });
-        draw("done");
     }
 
-    private Void press(String id) {
-        ((javafx.scene.control.Button) shell.scene().lookup(id)).fire();
-        return null;
-    }
-
-    private void draw(String name) throws Exception {
-        if (!name.matches(ONLY)) {
+    private void keep(Opened window, Look look, String step, String state) throws Exception {
+        if (!(step + " " + state).matches(ONLY)) {
             return;
         }
-        WaitForAsyncUtils.waitForFxEvents();
-        File file = folder.resolve(String.format("%03d-%s.png", number++, name.replaceAll("[^A-Za-z0-9]+", "-")))
-                .toFile();
-        BufferedImage picture = fx(() -> {
-            Scene scene = shell.scene();
-            scene.getRoot().applyCss();
-            scene.getRoot().layout();
-            return SwingFXUtils.fromFXImage(scene.snapshot(null), null);
-        });
-        ImageIO.write(picture, "png", file);
+        window.settle();
+        window.layOut();
+        BufferedImage picture =
+                window.fx(() -> SwingFXUtils.fromFXImage(window.shell.scene().snapshot(null), null));
+        Path file = FOLDER.resolve(look.name()).resolve(file(step, state));
+        drawn.computeIfAbsent(step, each -> new LinkedHashSet<>()).add(state);
+        writer.execute(() -> write(picture, file));
     }
 
-    private static <T> T fx(Callable<T> work) throws TimeoutException {
-        if (Platform.isFxApplicationThread()) {
-            throw new IllegalStateException("already there");
+    private static String file(String step, String state) {
+        return (step + "-" + state).replaceAll("[^A-Za-z0-9]+", "-") + ".png";
+    }
+
+    private static void write(BufferedImage picture, Path file) {
+        try {
+            Files.createDirectories(file.getParent());
+            ImageIO.write(picture, "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return WaitForAsyncUtils.waitFor(20, java.util.concurrent.TimeUnit.SECONDS, WaitForAsyncUtils.asyncFx(work));
+    }
+
+    private String index(List<Look> looks) {
+        List<String> rows = new ArrayList<>();
+        for (Look look : looks) {
+            rows.add("<h2 id=\"" + look.name() + "\">" + look.name() + "</h2>");
+            drawn.forEach((step, states) -> rows.add("<h3>" + step + "</h3><p>"
+                    + states.stream().map(state -> figure(look, step, state)).collect(Collectors.joining()) + "</p>"));
+        }
+        String links = looks.stream()
+                .map(look -> "<a href=\"#" + look.name() + "\">" + look.name() + "</a>")
+                .collect(Collectors.joining(" "));
+        return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>Railtrim, every step</title><style>"
+                + "body{font-family:sans-serif;background:#888;color:#000}figure{display:inline-block;margin:.5em}"
+                + "img{width:400px;display:block}</style></head><body><h1>Railtrim, every step in each of its states</h1><p>"
+                + links + "</p>" + String.join("\n", rows) + "</body></html>\n";
+    }
+
+    private static String figure(Look look, String step, String state) {
+        String file = look.name() + "/" + file(step, state);
+        return "<figure><a href=\"" + file + "\"><img loading=\"lazy\" alt=\"" + step + ", " + state + "\" src=\""
+                + file + "\"></a><figcaption>" + state + "</figcaption></figure>";
     }
 }

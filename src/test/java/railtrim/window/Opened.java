@@ -1,6 +1,8 @@
 package railtrim.window;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -17,15 +19,17 @@ import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
+import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 
 /** A window opened for a test, with a hand on its keyboard. */
 final class Opened implements AutoCloseable {
-    final Words words = Words.english();
+    final Words words;
     final Shell shell;
     final FxRobot robot = new FxRobot();
 
-    private Opened(Stage stage, Path folder, double width, double height) throws TimeoutException {
+    private Opened(Words words, Stage stage, Path folder, double width, double height) throws TimeoutException {
+        this.words = words;
         shell = fx(() -> {
             Shell opened = new Shell(stage, new TestSurroundings(folder), words);
             opened.show();
@@ -43,7 +47,39 @@ final class Opened implements AutoCloseable {
     }
 
     static Opened sized(Path folder, double width, double height) throws TimeoutException {
-        return new Opened(FxToolkit.registerPrimaryStage(), folder, width, height);
+        return new Opened(Words.english(), FxToolkit.registerPrimaryStage(), folder, width, height);
+    }
+
+    static Opened with(Words words, Path folder) throws TimeoutException {
+        return new Opened(words, FxToolkit.registerPrimaryStage(), folder, 1240, 800);
+    }
+
+    /** @param text pixels of the root font, one of the theme's sizes */
+    void size(double width, double height, double text) throws TimeoutException {
+        fx(() -> {
+            shell.stage().setWidth(width);
+            shell.stage().setHeight(height);
+            shell.theme().usual();
+            while (shell.theme().pixels() < text) {
+                shell.theme().bigger();
+            }
+            return null;
+        });
+        settle();
+    }
+
+    /** A step in one of its states, as a job that is not a rehearsal. */
+    Desk show(Moment moment, Procedure procedure) throws TimeoutException {
+        Desk shown = fx(() -> {
+            Desk desk = moment.desk(procedure);
+            JobPage.Kept kept = new JobPage.Kept(
+                    moment.job().name(), shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
+            shell.show(new JobPage(shell, desk, kept));
+            return desk;
+        });
+        settle();
+        layOut();
+        return shown;
     }
 
     /** The stage stays open for the next test: on a headless screen only the first one ever shown has the focus. */

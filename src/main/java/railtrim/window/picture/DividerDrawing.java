@@ -368,7 +368,8 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
             sheet.write(outputWords(), right, y, Align.RIGHT, Type.PLAIN, Ink.TEXT);
             return;
         }
-        sheet.write(railWords(), right, y - Type.STRONG.lead(), Align.RIGHT, Type.SMALL, Ink.QUIET);
+        double room = right - Math.round(sheet.width() * 0.51) - 26;
+        sheet.writeWithin(railWords(), right, y - Type.STRONG.lead(), room, Align.RIGHT, Type.SMALL, Ink.QUIET);
         sheet.write(Display.volts(data.rail().getAsDouble()), right, y, Align.RIGHT, Type.STRONG, Ink.TEXT);
     }
 

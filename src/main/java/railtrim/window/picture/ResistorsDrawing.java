@@ -51,7 +51,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         double bottom = sheet.height() - 10;
         int shown = (int) Math.min(data.rows().size(), Math.floor((bottom - TOP) / ROW));
         double high = Math.min(MOST_ROW, (bottom - TOP) / shown);
-        double ladderBottom = sheet.height() - 64;
+        double ladderBottom = sheet.height() - 74;
         VoltScale scale = scale(ladderBottom - NUMBER);
         ladder(sheet, scale);
         for (int i = 0; i < shown; i++) {
@@ -60,7 +60,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             Area part = new Area(4, TOP + i * high + 1, sheet.width() * SPLIT - 5, high - 6);
             sheet.detail(said(data.rows().get(i)), part, interval);
         }
-        legend(sheet, ladderBottom + 14);
+        legend(sheet, ladderBottom + 26);
     }
 
     private VoltScale scale(double bottom) {

@@ -97,11 +97,13 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
                 words.of("picture.trimmer.to-leg"), right + 10, first + 4, 76, 2, Align.LEFT, Type.PLAIN, Ink.TEXT);
         data.fine().ifPresent(ohms -> {
             double x = (pinX(2) + right) / 2;
-            sheet.box(x - 52, first - 10, 104, 20, 3, Ink.ADDED);
-            sheet.write(
+            double wide = Math.min(104, 2 * (right - 8 - x));
+            sheet.box(x - wide / 2, first - 10, wide, 20, 3, Ink.ADDED);
+            sheet.writeWithin(
                     words.of("picture.trimmer.fine", Display.part(ohms)),
                     x,
-                    first + 4,
+                    first,
+                    wide - 6,
                     Align.CENTRE,
                     Type.SMALL,
                     Ink.TEXT);

@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** Every picture in every state, light, dark and small, as a file to look at. */
-class PictureFilesTest {
+/** Every picture in every state, light, dark and small, to {@code target/pictures}, for people to look at: {@code mvn test -Dtest=PictureGallery}. */
+class PictureGallery {
     @Test
     void everyPictureCanBeLookedAt() throws Exception {
         Samples.all().forEach(Screen::keep);
