@@ -148,7 +148,9 @@ class Gallery {
             where.getOnAction().handle(null);
             return null;
         });
-        window.until("five files", () -> ((TableView<?>) window.node("shelf-table")).getItems().size() == 5);
+        window.until(
+                "five files",
+                () -> ((TableView<?>) window.node("shelf-table")).getItems().size() == 5);
         keep(window, look, "shelf", "page");
         press(window, "shelf-compare");
         keep(window, look, "shelf", "compared");
