@@ -72,7 +72,7 @@ final class Cautions {
             boolean waits = working && step.open().contains(id);
             boolean its = next.filter(id::equals).isPresent();
             boolean again = reread.filter(id::equals).isPresent();
-            shown.add(line(caution, waits, its, () -> toggle(id, step, working)));
+            shown.add(line(caution, waits, its, again, () -> toggle(id, step, working)));
             if (its || again) {
                 shown.add(full(caution, its));
             }
@@ -117,15 +117,15 @@ final class Cautions {
     }
 
     /** Signal word, sign, what it is about, and whether it was acknowledged. */
-    private Node line(Caution caution, boolean waits, boolean its, Runnable open) {
+    private Node line(Caution caution, boolean waits, boolean its, boolean again, Runnable open) {
         HBox signal = Build.row(
                 "signal",
                 Icon.of(caution.symbol()).draw(20),
                 Build.label(words.of("window." + level(caution)), "signal-word"));
         signal.getStyleClass().add(level(caution));
         String state = waits ? its ? "" : words.of("window.caution.next") : words.of("window.caution.read");
-        // In a narrow window a caution that waits for its turn keeps its words until then.
-        boolean kept = narrow && waits && !its;
+        // In a narrow window there is room for the words of one only; pressing another shows those of that one.
+        boolean kept = narrow && !its && !again;
         Button line = Build.dress(
                 new Button(kept ? "" : caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
         line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
