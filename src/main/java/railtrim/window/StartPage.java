@@ -45,10 +45,10 @@ final class StartPage {
         begin.getChildren()
                 .add(tile("shelf", "window.shelf", Icon.SHELF, shell::toShelf).node());
         begin.getChildren()
-                .add(tile("practice", "window.practice", Icon.METER, new Practice(shell)::ask)
+                .add(tile("practice", "window.practice", Icon.METER, () -> new Practice(shell).ask())
                         .node());
         addRecent(begin);
-        begin.getChildren().add(Build.button("look", words.of("window.look"), new LookSheet(shell)::ask, "link"));
+        begin.getChildren().add(Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);

@@ -11,7 +11,10 @@ final class Theme {
     /** Place of the usual size in the list of sizes. */
     static final int USUAL = 1;
 
-    private static final double[] SIZES = {12, 14, 16, 18, 21, 24, 28};
+    /** Each has a rule in the style sheet, see {@link #TEXT}. */
+    static final List<Integer> SIZES = List.of(12, 14, 16, 18, 21, 24, 28);
+
+    private static final String TEXT = "text-";
 
     private final Scene scene;
     private final Runnable changed;
@@ -24,7 +27,7 @@ final class Theme {
         this.scene = scene;
         this.changed = changed;
         this.look = before.look();
-        this.size = Math.max(0, Math.min(SIZES.length - 1, before.text()));
+        this.size = Math.max(0, Math.min(SIZES.size() - 1, before.text()));
         apply();
     }
 
@@ -44,8 +47,10 @@ final class Theme {
 
     /** What the rest of the screen looks like; it may become known only after the window is up. */
     void systemIs(boolean dark) {
-        systemDark = dark;
-        apply();
+        if (systemDark != dark) {
+            systemDark = dark;
+            apply();
+        }
     }
 
     boolean dark() {
@@ -69,21 +74,22 @@ final class Theme {
     }
 
     private void size(int wished) {
-        size = Math.max(0, Math.min(SIZES.length - 1, wished));
+        size = Math.max(0, Math.min(SIZES.size() - 1, wished));
         apply();
         changed.run();
     }
 
     /** Pixels of the root font; every other measure follows from it. */
     double pixels() {
-        return SIZES[size];
+        return SIZES.get(size);
     }
 
     private void apply() {
         Application.setUserAgentStylesheet(
                 dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
         scene.getStylesheets().setAll(dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim")));
-        scene.getRoot().setStyle("-fx-font-size: " + pixels() + "px;");
+        scene.getRoot().getStyleClass().removeIf(name -> name.startsWith(TEXT));
+        scene.getRoot().getStyleClass().add(TEXT + (int) pixels());
     }
 
     private static String sheet(String name) {

@@ -3,6 +3,7 @@ package railtrim.window;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import railtrim.procedure.Words;
 
 /** Opens the window. Not an {@link Application} itself, so that a start from the class path works. */
 public final class WindowStart {
@@ -15,6 +16,10 @@ public final class WindowStart {
     public static void open(String[] arguments) {
         // The toolkit remarks on being started from the class path; that is meant, and nothing the person can act on.
         TOOLKIT.setLevel(Level.SEVERE);
+        // Read on another processor while the toolkit comes up; the bundle is kept once it has been read.
+        Thread words = new Thread(Words::english, "words");
+        words.setDaemon(true);
+        words.start();
         Application.launch(RailtrimApp.class, arguments);
     }
 }

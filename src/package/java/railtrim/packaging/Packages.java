@@ -45,9 +45,12 @@ public final class Packages {
                 java.toString(),
                 "--module",
                 "railtrim/railtrim.Main",
-                // One person’s window: little memory matters more than many collector threads.
+                // One person’s window: little memory matters more than many collector threads, and the second
+                // compiler costs more while the window comes up than it ever gives back.
                 "--java-options",
                 "-XX:+UseSerialGC",
+                "--java-options",
+                "-XX:TieredStopAtLevel=1",
                 "--java-options",
                 "-Xmx1g"));
         if (Build.System.here() == Build.System.WINDOWS) {

@@ -1,5 +1,6 @@
 package railtrim.window.kit;
 
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
@@ -64,8 +65,10 @@ public enum Icon {
     MARK(
             "M12 1 A11 11 0 1 0 12 23 A11 11 0 1 0 12 1 Z M12 4 A8 8 0 1 1 12 20 A8 8 0 1 1 12 4 Z M6.6 15.6 L15.6 6.6 L17.4 8.4 L8.4 17.4 Z");
 
+    /** Pixels at the usual text size of 14; the style sheet has a rule for each, which costs less than a style for each icon. */
+    static final List<Integer> SIZES = List.of(10, 12, 16, 18, 20, 28, 30, 44);
+
     private static final double GRID = 24;
-    private static final double USUAL_TEXT = 14;
 
     private final String path;
 
@@ -78,19 +81,18 @@ public enum Icon {
         return valueOf(symbol.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
-    /** @param size of the square it fills, pixels at the usual text size; it grows with the text */
-    public Node draw(double size, String... classes) {
+    /** @param size of the square it fills, one of {@link #SIZES}; it grows with the text */
+    public Node draw(int size, String... classes) {
         SVGPath shape = new SVGPath();
         shape.setContent(path);
         shape.setFillRule(FillRule.EVEN_ODD);
         shape.getStyleClass().add("icon");
         shape.getStyleClass().addAll(classes);
         StackPane pane = new StackPane(shape);
-        String side = String.format(Locale.ROOT, "%.3fem", size / USUAL_TEXT);
-        pane.setStyle(String.format(
-                "-fx-min-width: %1$s; -fx-pref-width: %1$s; -fx-max-width: %1$s;"
-                        + " -fx-min-height: %1$s; -fx-pref-height: %1$s; -fx-max-height: %1$s;",
-                side));
+        if (!SIZES.contains(size)) {
+            throw new IllegalArgumentException("the style sheet has no icon of " + size);
+        }
+        pane.getStyleClass().add("icon-" + size);
         shape.scaleXProperty().bind(pane.widthProperty().divide(GRID));
         shape.scaleYProperty().bind(pane.heightProperty().divide(GRID));
         return pane;
