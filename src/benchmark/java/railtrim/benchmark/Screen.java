@@ -18,7 +18,8 @@ final class Screen implements AutoCloseable {
     static Screen open() throws IOException {
         Process server;
         try {
-            server = new ProcessBuilder(List.of("Xvfb", "-displayfd", "1", "-screen", "0", "1280x1024x24", "-nolisten", "tcp"))
+            server = new ProcessBuilder(
+                            List.of("Xvfb", "-displayfd", "1", "-screen", "0", "1280x1024x24", "-nolisten", "tcp"))
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
         } catch (IOException e) {

@@ -48,7 +48,8 @@ final class StartPage {
                 .add(tile("practice", "window.practice", Icon.METER, () -> new Practice(shell).ask())
                         .node());
         addRecent(begin);
-        begin.getChildren().add(Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
+        begin.getChildren()
+                .add(Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);
