@@ -17,10 +17,12 @@ final class SolveOhms {
 
     private final Words words;
     private final Meter meter;
+    private final double leads;
 
-    SolveOhms(Words words, Meter meter) {
+    SolveOhms(Words words, Meter meter, double leads) {
         this.words = words;
         this.meter = meter;
+        this.leads = leads;
     }
 
     /** @param typed each a pair of pins, a colon and what the meter reads there */
@@ -32,7 +34,7 @@ final class SolveOhms {
             if (!PAIRS.contains(pair) || read.containsKey(pair)) {
                 throw new BadOption("--ohms", Message.of("command.wrong.ohms", Typed.shown(each)));
             }
-            read.put(pair, Typed.ohms("--ohms", each.substring(colon + 1)));
+            read.put(pair, Typed.ohmsLessLeads("--ohms", each.substring(colon + 1), leads));
         }
         if (read.size() != PAIRS.size()) {
             throw BadInput.of("command.wrong.ohms-three");

@@ -48,6 +48,15 @@ final class Typed {
     }
 
     /** A fraction from a typed per cent: {@code 2%} is 0.02. */
+    /** As {@link #ohms}, less what the meter shows with its leads touching. */
+    static double ohmsLessLeads(String option, String text, double leads) {
+        double read = ohms(option, text);
+        if (!(read > leads)) {
+            throw new BadOption(option, Message.of("command.wrong.leads", shown(text), limit(leads, Unit.OHM)));
+        }
+        return read - leads;
+    }
+
     static double fraction(String option, String text, double leastPercent, double mostPercent) {
         return between(option, text, Unit.PERCENT, leastPercent, mostPercent) / 100;
     }

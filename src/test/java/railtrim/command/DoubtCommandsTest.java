@@ -37,6 +37,43 @@ class DoubtCommandsTest {
         assertTrue(ran.out().contains("voltage at point"), ran.out());
     }
 
+    /** The sizing formula gives 693.860 Ω for 3.000 V; its doubt is more than the relative one of the leg, as two readings subtract. */
+    @Test
+    void theResistorForATargetHasItsDoubt() {
+        Ran ran = Ran.line(SOLVE + "--point open:3.55487V --point 1k:3.13923V --target 3.0V");
+        assertEquals(0, ran.exit(), ran.err());
+        assertEquals(693.86, ran.number("added"), 0.2);
+        assertTrue(
+                ran.number("addedStandardUncertainty") > 1 && ran.number("addedStandardUncertainty") < 30, ran.out());
+        assertEquals(
+                2,
+                Ran.line(SOLVE + "--point open:3.55487V --point 1k:3.13923V --target 3.6V")
+                        .exit());
+    }
+
+    /** 4 % of stock away from it, a plain meter cannot tell the resistor; the message says how far a finer one would. */
+    @Test
+    void aResistorTooCoarseToBuyByNamesTheReadingAndWhatItWouldReach() {
+        Ran ran = Ran.line(
+                "solve --place out-adj --reference 1.25V --point open:3.555V --point 10k:3.505V --target 3.45V");
+        assertTrue(ran.out().contains("too coarse to buy by"), ran.out());
+        assertTrue(ran.out().contains("With a fine meter"), ran.out());
+    }
+
+    /** Leads of 0.3 Ω: 87.573, 110.3 and 77.573 Ω are the worked example of 120, 220 and 100 Ω; 1.0003 kΩ is 1 kΩ. */
+    @Test
+    void theLeadsAreTakenOffEveryResistance() {
+        Ran ran = Ran.line("solve --json --meter fine --leads 0.3R --ohms out-adj:87.573R --ohms adj-gnd:110.3R"
+                + " --ohms out-gnd:77.573R");
+        assertEquals(120, ran.number("upper"), 0.01);
+        assertEquals(220, ran.number("lower"), 0.01);
+        Ran line = Ran.line(SOLVE + "--leads 0.3R --point open:3.55486667V --point 1000.3R:3.13923497V");
+        assertEquals(220, line.number("leg"), 1e-3);
+        Ran touching = Ran.line("solve --leads 0.3R --ohms out-adj:0.2R --ohms adj-gnd:110R --ohms out-gnd:77R");
+        assertEquals(2, touching.exit());
+        assertTrue(touching.err().contains("probes on the part"), touching.err());
+    }
+
     @Test
     void theReadingOffTheLineIsNamed() {
         // 1 k, 400 Ω, 2.2 k by the formula; the third point misread by 60 mV
