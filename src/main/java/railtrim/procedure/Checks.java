@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.Bridges;
 import railtrim.circuit.Circuit;
-import railtrim.circuit.InCircuit;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
@@ -172,28 +171,6 @@ final class Checks {
 
     static List<Finding> clip(Figures figures) {
         return asList(differs(figures, "clip.pair", referencePair(figures), "verdict.clips-elsewhere", ""));
-    }
-
-    static List<Finding> agree(Figures figures) {
-        Optional<InCircuit.Agreement> agreement = figures.agreement();
-        if (figures.number("leg.again").isEmpty()) {
-            return List.of();
-        }
-        if (agreement.isEmpty()) {
-            return List.of(blocks("verdict.stock-not-above-reference", "load"));
-        }
-        if (agreement.get().agrees()) {
-            return List.of(says(
-                    "verdict.agrees",
-                    Display.ohms(agreement.get().legLow()),
-                    Display.ohms(agreement.get().legHigh()),
-                    Display.ohms(figures.readLeg().orElseThrow())));
-        }
-        if (figures.history("leg.ohms").size() > 1) {
-            return List.of(stops("stop.disagree"));
-        }
-        String key = agreement.get().swappedFits() ? "verdict.legs-swapped" : "verdict.disagrees";
-        return List.of(blocks(key, "legs"));
     }
 
     // ---- baseline
@@ -607,7 +584,7 @@ final class Checks {
         return new Finding(Kind.BLOCKS, Message.of(key, values), backTo);
     }
 
-    private static Finding stops(String key) {
+    static Finding stops(String key) {
         return new Finding(Kind.STOPS, Message.of(key), "");
     }
 

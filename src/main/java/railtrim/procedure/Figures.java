@@ -273,6 +273,11 @@ public final class Figures {
         return line.lineCheck();
     }
 
+    /** The leg by the three resistances read on the board alone, ohms; empty where they cannot tell it, as with a load of a few ohms. */
+    Optional<Propagation.Result> legByOhms() {
+        return line.legByOhms();
+    }
+
     /** The true leg with what the readings leave open, ohms; empty with fewer than two. */
     public Optional<Propagation.Result> legDoubt() {
         return line.legDoubt();

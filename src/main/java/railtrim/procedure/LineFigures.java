@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.Doubt;
 import railtrim.circuit.InCircuit;
+import railtrim.circuit.Leg;
 import railtrim.circuit.LineCheck;
 import railtrim.circuit.LineSolve;
 import railtrim.circuit.RegulatorFamily;
@@ -99,6 +100,27 @@ final class LineFigures {
                                                 .orElse(Double.POSITIVE_INFINITY)))
                                 .orElse(NO_LINE)
                         : NO_LINE);
+    }
+
+    Optional<Propagation.Result> legByOhms() {
+        OptionalDouble rail = figures.ohms("rail.ohms");
+        if (figures.place().isEmpty() || anyEmpty(figures.readLeg(), figures.readOther(), rail)) {
+            return Optional.empty();
+        }
+        double leg = figures.readLeg().getAsDouble();
+        double other = figures.readOther().getAsDouble();
+        boolean upper = figures.place().get().loweringLeg() == Leg.UPPER;
+        return attempt(() -> {
+            InCircuit.DeltaKnown known = InCircuit.solve(
+                    new double[] {upper ? leg : other, upper ? other : leg, rail.getAsDouble()}, new double[] {
+                        figures.ohmUncertainty(upper ? leg : other),
+                        figures.ohmUncertainty(upper ? other : leg),
+                        figures.ohmUncertainty(rail.getAsDouble())
+                    });
+            return upper
+                    ? new Propagation.Result(known.delta().outAdjust(), known.outAdjustUncertainty(), List.of())
+                    : new Propagation.Result(known.delta().adjustGround(), known.adjustGroundUncertainty(), List.of());
+        });
     }
 
     Optional<Propagation.Result> legDoubt() {

@@ -269,7 +269,7 @@ final class Steps {
                 .hold()
                 .restsOn("legs", "load", "ref.on")
                 .again("leg.again", "leg.ohms", 0.02)
-                .checks(Checks::agree)
+                .checks(AgreeFindings::of)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
     }

@@ -58,6 +58,29 @@ class DoubtFindingsTest {
         return findings.stream().map(finding -> finding.message().key()).toList();
     }
 
+    /** A chip takes another current at another voltage: then the three do not belong together, and the voltages count. */
+    @Test
+    void aLoadThatIsNoPlainResistorContradictsNothing() {
+        Figures figures = with(Map.of("rail.ohms", 1.3));
+        assertEquals(List.of("verdict.agrees", "verdict.differs-by-ohms"), keys(AgreeFindings.of(figures)));
+        assertTrue(AgreeFindings.of(figures).stream().noneMatch(Finding::blocks));
+    }
+
+    /** With 0.3 Ω on the rail both legs read alike, whatever they are: the delta is refused and nothing is said of it. */
+    @Test
+    void aNearShortOnTheRailSaysNothingOfTheLegs() {
+        assertTrue(with(Map.of("rail.ohms", 0.005)).legByOhms().isEmpty());
+    }
+
+    /** The sound board’s load is a plain resistor, so the delta of the three resistances has to give the same leg as the voltages. */
+    @Test
+    void theThreeResistancesAloneConfirmTheLeg() {
+        Figures figures = played();
+        double truth = figures.agreement().orElseThrow().leg();
+        assertEquals(truth, figures.legByOhms().orElseThrow().value(), 0.05 * truth);
+        assertEquals(List.of("verdict.agrees", "verdict.agrees-by-ohms"), keys(AgreeFindings.of(figures)));
+    }
+
     @Test
     void theReadingsOfAGoodJobLieOnOneLine() {
         assertEquals(4, played().points().size());
