@@ -116,6 +116,7 @@ public final class CommandLineStart {
                 new WorksheetCommand(words),
                 new ShelfCommand(words),
                 new Copy(words),
+                new Share(words),
                 new TextCommand(terminal, words));
     }
 

@@ -111,6 +111,16 @@ public final class Journal implements Log, Closeable {
     }
 
     static Journal create(Path file, Job job, Time time, Mark mark, Opener opener) {
+        write(file, job, mark);
+        return open(file, time, mark, opener);
+    }
+
+    /**
+     * A new file with the whole job as it is, for others; it is not opened.
+     *
+     * @throws JournalProblem as {@link #create}
+     */
+    public static void write(Path file, Job job, Mark mark) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw JobFile.problem("job.no-folder", file.toAbsolutePath(), null);
@@ -130,7 +140,6 @@ public final class Journal implements Log, Closeable {
         } finally {
             lock.ifPresent(JobLock::close);
         }
-        return open(file, time, mark, opener);
     }
 
     private static byte[] startOf(Job job, Path file, Mark mark) {

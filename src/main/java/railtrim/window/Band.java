@@ -125,6 +125,9 @@ final class Band {
 
     private MenuButton menu(Shell shell, Export export, Desk desk) {
         MenuItem write = item("window.export", export::write);
+        MenuItem print = item("window.print", export::print);
+        MenuItem share =
+                item("window.share", () -> new Copies(shell).share(desk.state().job()));
         MenuItem another = item("window.plan", () -> new Copies(shell).plan(desk));
         another.setDisable(kept.journal().isEmpty());
         MenuItem look = item("window.look", new LookSheet(shell)::ask);
@@ -132,7 +135,17 @@ final class Band {
         MenuItem help = item("window.help", shell::helpOnStep);
         MenuItem glossary = item("window.glossary", new HelpSheet(shell)::glossary);
         MenuButton menu = new MenuButton(
-                words.of("window.view"), null, write, another, back, new SeparatorMenuItem(), help, glossary, look);
+                words.of("window.view"),
+                null,
+                write,
+                print,
+                share,
+                another,
+                back,
+                new SeparatorMenuItem(),
+                help,
+                glossary,
+                look);
         menu.setId("view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);

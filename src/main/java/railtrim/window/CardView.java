@@ -98,6 +98,7 @@ final class CardView {
         view.say(words.of("card.done.why"), "card-text");
         view.column.getChildren().add(new Summary(words, desk.state().figures()).node());
         view.button(Build.button("export", words.of("window.export"), export::write, "primary"));
+        view.button(Build.button("print", words.of("window.print"), export::print, "plain"));
         view.button(Build.button("to-start", words.of("window.done.to-start"), close, "plain"));
         return view;
     }

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.report.Format;
 import railtrim.report.Paper;
+import railtrim.report.Printed;
 import railtrim.report.ReportWriter;
 
 /** Writes the checklist of a job beside its file, finished or not, and tells where it is. */
@@ -38,6 +40,11 @@ final class Export {
         } catch (BadInput refused) {
             shell.tell(words.of("window.export.failed"), words.of(refused.told()));
         }
+    }
+
+    /** Looks at it before it goes on paper. */
+    void print() {
+        new PrintSheet(shell, Optional.of(desk.state()), folder, Printed.CHECKLIST).ask();
     }
 
     /** Where files were written, and what they are called. */

@@ -23,6 +23,7 @@ final class FileSheet {
     private final Words words;
     private final String keys;
     private final BiConsumer<Path, String> make;
+    private final VBox said = Build.column("sheet-body");
     private final TextField name = new TextField();
     private final TextField folder = new TextField();
     private final Label file = Build.prose("", "help");
@@ -39,6 +40,17 @@ final class FileSheet {
         this.keys = keys;
         this.make = make;
         name.setText(suggested);
+        if (words.has(keys + ".text")) {
+            saying(words.of(keys + ".text"));
+        }
+    }
+
+    /** To be read before anything is asked. */
+    FileSheet saying(String... paragraphs) {
+        for (String paragraph : paragraphs) {
+            said.getChildren().add(Build.prose(paragraph, "sheet-text"));
+        }
+        return this;
     }
 
     void ask() {
@@ -51,10 +63,9 @@ final class FileSheet {
         problem("");
         Button browse = Build.button("job-browse", words.of("window.new.browse"), this::browse, "plain");
         HBox.setHgrow(folder, Priority.ALWAYS);
-        String said = words.has(keys + ".text") ? words.of(keys + ".text") : "";
         VBox body = Build.column(
                 "sheet-body",
-                Build.prose(said, "sheet-text"),
+                said,
                 named(keys + ".name", name),
                 name,
                 named("window.new.folder", folder),
@@ -64,7 +75,7 @@ final class FileSheet {
         name.textProperty().addListener((of, was, is) -> showFile());
         folder.textProperty().addListener((of, was, is) -> showFile());
         showFile();
-        Build.present(body.getChildren().get(0), !said.isEmpty());
+        Build.present(said, !said.getChildren().isEmpty());
         Button cancel = Build.button("job-cancel", words.of("window.cancel"), shell.sheet()::close, "plain");
         Button create = Build.button("job-create", words.of(keys + ".create"), this::create, "primary");
         name.setOnAction(event -> create());

@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -32,17 +33,36 @@ final class Sheet {
 
     /** @param safe the way out that Escape takes and that has the focus at first, unless {@code body} holds a field to fill */
     void ask(String title, Node body, Button safe, Button... others) {
-        leave = safe::fire;
-        HBox buttons = Build.row("sheet-buttons", Build.spring());
-        buttons.getChildren().addAll(others);
-        buttons.getChildren().add(safe);
         ScrollPane middle = new ScrollPane(body);
         middle.setFitToWidth(true);
         middle.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         middle.setFocusTraversable(false);
         middle.getStyleClass().add("step-scroll");
-        VBox box = Build.column("sheet", Build.prose(title, "sheet-title"), middle, buttons);
+        VBox box = lay(title, middle, safe, others);
         box.setMaxHeight(Region.USE_PREF_SIZE);
+        // How high running text is, is known once its lines are broken.
+        middle.viewportBoundsProperty()
+                .addListener((of, was, is) -> middle.setPrefViewportHeight(body.prefHeight(is.getWidth())));
+        open(box, body, safe);
+    }
+
+    /** With all the room there is; {@code body} scrolls by itself. */
+    void askWide(String title, Node body, Button safe, Button... others) {
+        VBox box = lay(title, body, safe, others);
+        box.getStyleClass().add("sheet-wide");
+        VBox.setVgrow(body, Priority.ALWAYS);
+        open(box, body, safe);
+    }
+
+    private VBox lay(String title, Node middle, Button safe, Button... others) {
+        HBox buttons = Build.row("sheet-buttons", Build.spring());
+        buttons.getChildren().addAll(others);
+        buttons.getChildren().add(safe);
+        return Build.column("sheet", Build.prose(title, "sheet-title"), middle, buttons);
+    }
+
+    private void open(VBox box, Node body, Button safe) {
+        leave = safe::fire;
         veil.getChildren().setAll(box);
         if (!open()) {
             root.getChildren().add(veil);

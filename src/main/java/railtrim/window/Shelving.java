@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
+import railtrim.job.Job;
 import railtrim.job.JobCheck;
 import railtrim.job.JournalProblem;
 import railtrim.job.Mark;
@@ -42,8 +44,17 @@ final class Shelving implements ShelfDeeds {
 
     @Override
     public void plan(Path job) {
+        read(job, new Copies(shell)::plan);
+    }
+
+    @Override
+    public void share(Path job) {
+        read(job, new Copies(shell)::share);
+    }
+
+    private void read(Path job, Consumer<Job> deed) {
         try {
-            new Copies(shell).plan(JobCheck.of(job, mark()).job());
+            deed.accept(JobCheck.of(job, mark()).job());
         } catch (JournalProblem gone) {
             shell.tell(shell.words().of("window.open.failed"), shell.words().of(gone.told()));
         }

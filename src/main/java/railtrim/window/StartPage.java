@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
@@ -10,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import railtrim.job.Journal;
 import railtrim.procedure.Words;
+import railtrim.report.Printed;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.Tile;
@@ -48,6 +50,17 @@ final class StartPage {
                 .add(tile("practice", "window.practice", Icon.METER, () -> new Practice(shell).ask())
                         .node());
         addRecent(begin);
+        begin.getChildren()
+                .add(Build.button(
+                        "worksheet",
+                        words.of("window.print.blank"),
+                        () -> new PrintSheet(
+                                        shell,
+                                        Optional.empty(),
+                                        shell.surroundings().jobFolder(),
+                                        Printed.WORKSHEET)
+                                .ask(),
+                        "link"));
         begin.getChildren()
                 .add(Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
         HBox.setHgrow(about, Priority.ALWAYS);

@@ -10,6 +10,8 @@ import railtrim.job.Journal;
 import railtrim.job.OwnFolder;
 import railtrim.job.Time;
 import railtrim.procedure.Words;
+import railtrim.window.print.Printing;
+import railtrim.window.print.SystemPrinting;
 
 /** What lies outside the window: the clocks, the folders, and the system's own dialogs. Tests hand in others. */
 interface Surroundings {
@@ -30,6 +32,8 @@ interface Surroundings {
 
     /** Where a picture is to be kept; the name's ending says how. */
     Optional<Path> askForPicture(Stage stage, Path start, Words words);
+
+    Printing printing();
 
     static Surroundings system() {
         Path home = Path.of(System.getProperty("user.home"));
@@ -54,6 +58,11 @@ interface Surroundings {
                 Thread asking = new Thread(() -> answer.accept(SystemLook.dark()), "system look");
                 asking.setDaemon(true);
                 asking.start();
+            }
+
+            @Override
+            public Printing printing() {
+                return new SystemPrinting();
             }
 
             @Override

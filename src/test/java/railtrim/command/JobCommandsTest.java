@@ -33,6 +33,20 @@ class JobCommandsTest {
     }
 
     @Test
+    void aJobIsSharedWithoutTheNamesAndNotesOfItsOwner() throws IOException {
+        String job = folder.resolve("annas synth.railtrim").toString();
+        Ran.reading("mains\nclosed\nblue synth\npause ring Bob\n", "text", job);
+        String shared = folder.resolve("shared.railtrim").toString();
+        Ran share = Ran.of("share", job, shared, "--name", "a synth", "--json");
+        assertEquals(0, share.exit(), share.err());
+        assertEquals(1, share.number("leftOut"));
+        String lines = Files.readString(Path.of(shared));
+        assertFalse(lines.matches("(?s).*(anna|blue|Bob).*"), lines);
+        assertTrue(Ran.of("check", shared, "--json").json().get("elsewhere").getAsBoolean());
+        assertEquals(2, Ran.of("share", job, shared).exit(), "a file is never written over");
+    }
+
+    @Test
     void aDamagedJobIsAProblemAndIsNotTouched() throws IOException {
         Path job = folder.resolve("synth.railtrim");
         Ran.reading("mains\nclosed\nblue synth\nadapter\n12V\n", "text", job.toString());

@@ -21,6 +21,8 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.StackPane;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -152,8 +154,22 @@ class Gallery {
                 "five files",
                 () -> ((TableView<?>) window.node("shelf-table")).getItems().size() == 5);
         keep(window, look, "shelf", "page");
+        press(window, "shelf-share");
+        keep(window, look, "shelf", "share");
+        press(window, "job-cancel");
         press(window, "shelf-compare");
         keep(window, look, "shelf", "compared");
+        press(window, "shelf-leave");
+        press(window, "worksheet");
+        window.layOut();
+        window.until(
+                "a page",
+                () -> ((ImageView) ((StackPane) window.node("preview"))
+                                        .getChildren()
+                                        .get(0))
+                                .getImage()
+                        != null);
+        keep(window, look, "print", "worksheet");
     }
 
     private static void press(Opened window, String id) throws Exception {

@@ -28,10 +28,11 @@ final class Opened implements AutoCloseable {
     final Shell shell;
     final FxRobot robot = new FxRobot();
 
-    private Opened(Words words, Stage stage, Path folder, double width, double height) throws TimeoutException {
+    private Opened(Words words, Stage stage, Surroundings surroundings, double width, double height)
+            throws TimeoutException {
         this.words = words;
         shell = fx(() -> {
-            Shell opened = new Shell(stage, new TestSurroundings(folder), words);
+            Shell opened = new Shell(stage, surroundings, words);
             opened.show();
             stage.setX(0);
             stage.setY(0);
@@ -47,11 +48,16 @@ final class Opened implements AutoCloseable {
     }
 
     static Opened sized(Path folder, double width, double height) throws TimeoutException {
-        return new Opened(Words.english(), FxToolkit.registerPrimaryStage(), folder, width, height);
+        return new Opened(
+                Words.english(), FxToolkit.registerPrimaryStage(), new TestSurroundings(folder), width, height);
+    }
+
+    static Opened with(Surroundings surroundings) throws TimeoutException {
+        return new Opened(Words.english(), FxToolkit.registerPrimaryStage(), surroundings, 1240, 800);
     }
 
     static Opened with(Words words, Path folder) throws TimeoutException {
-        return new Opened(words, FxToolkit.registerPrimaryStage(), folder, 1240, 800);
+        return new Opened(words, FxToolkit.registerPrimaryStage(), new TestSurroundings(folder), 1240, 800);
     }
 
     /** @param text pixels of the root font, one of the theme's sizes */

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import railtrim.job.Job;
+import railtrim.job.JobCheck;
 import railtrim.job.Mark;
 import railtrim.practice.Board;
 import railtrim.practice.Rehearsal;
@@ -111,6 +112,28 @@ class ShelfPageTest {
             window.until("the job", () -> window.has("make-safe"));
             assertEquals("half – Railtrim", window.shell.stage().getTitle());
         }
+    }
+
+    @Test
+    void aJobIsSharedWithoutItsNameAndOnlyAfterItWasSaidWhatStays() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            press(window, "shelf");
+            window.until("all four jobs", () -> pieces(window).size() == 4);
+            pick(window, "blade one at 100 MHz");
+            press(window, "shelf-share");
+            assertTrue(String.join(" ", texts(window)).contains("QN-88 switch chip"));
+            window.fx(() -> {
+                ((TextField) window.node("job-name")).setText("for others");
+                return null;
+            });
+            press(window, "job-create");
+            window.until("where it is", () -> window.has("sheet-close"));
+        }
+        Path shared = folder.resolve("jobs").resolve("for others.railtrim");
+        assertFalse(Files.readString(shared).contains("blade one"));
+        JobCheck there = JobCheck.of(shared, Mark.keptIn(folder.resolve("own")));
+        assertTrue(there.elsewhere(), "it carries no mark of this installation");
+        assertEquals("for others", there.name());
     }
 
     @Test

@@ -6,9 +6,15 @@ import java.util.function.Consumer;
 import javafx.stage.Stage;
 import railtrim.job.Time;
 import railtrim.procedure.Words;
+import railtrim.window.print.Printing;
 
 /** Everything below one folder of the test's own; the system's dialogs answer with nothing. */
-record TestSurroundings(Path folder) implements Surroundings {
+record TestSurroundings(Path folder, Printing printing) implements Surroundings {
+    /** A computer without a printer. */
+    TestSurroundings(Path folder) {
+        this(folder, new TestPrinting(false));
+    }
+
     @Override
     public Time time() {
         return Time.system();

@@ -51,10 +51,10 @@ final class CompareView {
     private static void row(GridPane grid, int index, List<String> cells, String styleClass) {
         for (int i = 0; i < cells.size(); i++) {
             Label cell = Build.label(cells.get(i), styleClass);
-            boolean wraps = i <= Comparison.LAST_TEXT;
+            boolean wraps = i > 0 && i <= Comparison.LAST_TEXT;
             cell.setWrapText(wraps);
             cell.setMinWidth(wraps ? 0 : javafx.scene.layout.Region.USE_PREF_SIZE);
-            GridPane.setHalignment(cell, wraps ? HPos.LEFT : HPos.RIGHT);
+            GridPane.setHalignment(cell, i <= Comparison.LAST_TEXT ? HPos.LEFT : HPos.RIGHT);
             grid.add(cell, i, index);
         }
     }

@@ -17,6 +17,9 @@ public interface ShelfDeeds {
     /** Begins another board with what is printed on this one's parts. */
     void plan(Path job);
 
+    /** Writes a job for others, without what is personal in it. */
+    void share(Path job);
+
     /** Writes a comparison into the folder, for print and for a browser. */
     void write(Comparison comparison, Path folder);
 

@@ -11,6 +11,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import railtrim.procedure.Words;
@@ -34,6 +35,7 @@ public final class ShelfPage {
     private final Label about = Build.prose("", "shelf-about");
     private final Button open;
     private final Button plan;
+    private final Button share;
     private final Button compare;
     private final Button write;
     private final Button list;
@@ -49,6 +51,7 @@ public final class ShelfPage {
         this.comparison = new Comparison(shelf, words);
         open = Build.button("shelf-open", words.of("window.shelf.open"), () -> one(deeds::open), "primary");
         plan = Build.button("shelf-plan", words.of("window.plan"), () -> one(deeds::plan), "plain");
+        share = Build.button("shelf-share", words.of("window.share"), () -> one(deeds::share), "plain");
         compare = Build.button("shelf-compare", words.of("window.shelf.compare"), this::compare, "plain");
         write = Build.button("shelf-write", words.of("window.shelf.write"), this::write, "plain");
         list = Build.button("shelf-list", words.of("window.shelf.list"), this::showList, "plain");
@@ -67,8 +70,9 @@ public final class ShelfPage {
     private void lay() {
         page.getStyleClass().add("shelf");
         page.setTop(Build.column("shelf-top", title(), where));
-        page.setBottom(
-                Build.column("shelf-bottom", about, Build.row("shelf-buttons", open, plan, compare, write, list)));
+        FlowPane buttons = new FlowPane(open, plan, share, compare, write, list);
+        buttons.getStyleClass().add("shelf-buttons");
+        page.setBottom(Build.column("shelf-bottom", about, buttons));
         page.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ESCAPE) {
                 event.consume();
@@ -159,6 +163,7 @@ public final class ShelfPage {
         boolean readable = single && picked.get(0).standing() != Piece.Standing.UNREADABLE;
         open.setDisable(!readable);
         plan.setDisable(!readable);
+        share.setDisable(!readable);
         compare.setDisable(shelf.pieces().isEmpty());
         about.setText(
                 single
@@ -204,7 +209,7 @@ public final class ShelfPage {
     }
 
     private void comparing(boolean is) {
-        List.of(open, plan, compare).forEach(button -> Build.present(button, !is));
+        List.of(open, plan, share, compare).forEach(button -> Build.present(button, !is));
         Build.present(write, is && !comparison.pieces().isEmpty());
         Build.present(list, is);
         Build.present(about, !is);

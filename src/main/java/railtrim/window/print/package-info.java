@@ -1,0 +1,2 @@
+/** What goes on paper, looked at before it is printed. */
+package railtrim.window.print;
