@@ -40,6 +40,8 @@ final class Choice {
 
     private final double[] lowerLimit = new double[4];
 
+    private int tried;
+
     private Choice(Bench bench, List<Piece> pieces) {
         this.bench = bench;
         this.pieces = pieces;
@@ -53,13 +55,22 @@ final class Choice {
     }
 
     static List<Candidate> of(Bench bench, List<Piece> pieces) {
+        return over(bench, pieces).best();
+    }
+
+    static Choice over(Bench bench, List<Piece> pieces) {
         List<Piece> sorted = pieces.stream()
                 .sorted(Comparator.comparingDouble(Piece::ohms).thenComparingDouble(Piece::tolerance))
                 .toList();
-        return new Choice(bench, sorted).best();
+        return new Choice(bench, sorted);
     }
 
-    private List<Candidate> best() {
+    /** Combinations worked out so far, out of all there are. */
+    int tried() {
+        return tried;
+    }
+
+    List<Candidate> best() {
         walk(1, 0, SERIES, ohms.length - 1, any -> true, this::net);
         List<Candidate> keep = nearestSingles();
         if (bench.most() >= 2) {
@@ -171,6 +182,7 @@ final class Choice {
     }
 
     private void offer(Net net) {
+        tried++;
         if (net.ohms() < leastSafe * (1 - HAIR)) {
             return;
         }

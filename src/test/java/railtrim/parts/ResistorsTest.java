@@ -352,6 +352,76 @@ class ResistorsTest {
     }
 
     /**
+     * Pairs of E24 over four decades: 96·97 in series or in parallel, and 96 single ones, 9408 in all. Of each larger part the search may look at the few
+     * partners round the target and no more.
+     */
+    @Test
+    void theSearchLooksAtFewCombinationsAndThePlainWayAtAll() {
+        long seed = 24;
+        Random random = new Random(seed);
+        for (int i = 0; i < 40; i++) {
+            Circuit circuit = Boards.any(random);
+            Wish any = wish(random, circuit);
+            Wish wish = new Wish(any.target(), any.atLeast(), any.tolerance(), 2);
+            double exact = Resistors.exact(circuit, wish.target());
+            List<Piece> pieces = DoubleStream.of(Series.E24.between(exact / 100, exact * 100))
+                    .mapToObj(ohms -> new Piece(ohms, wish.tolerance(), 2))
+                    .toList();
+            Choice choice = Choice.over(new Bench(circuit, 0, wish), pieces);
+            List<Candidate> found = choice.best();
+            int every = pieces.size() * (pieces.size() + 1) + pieces.size();
+            // where nothing or next to nothing is safe, all that lies nearer has to be looked at
+            if (found.size() == 20) {
+                assertTrue(choice.tried() < every / 25, "seed " + seed + " case " + i + ": " + choice.tried());
+                assertTrue(choice.tried() >= 20, "seed " + seed + " case " + i);
+            }
+        }
+    }
+
+    /** Below the target too: 8.2 kΩ cannot be had there, so the nearest below come in the order of what their parts are worth. */
+    @Test
+    void whatIsNotWorthItsJointsIsNamedBelowTheTargetAsWell() {
+        Candidate single = made(3.0 - 0.003, 1);
+        Candidate nearer = made(3.0 - 0.001, 2);
+        Candidate further = made(3.0 - 0.004, 2);
+        Candidate other = made(3.0 + 0.001, 2);
+        assertEquals(
+                List.of(nearer),
+                Resistors.nearerWithMore(List.of(single, further, nearer), 3.0).stream()
+                        .toList());
+        assertTrue(Resistors.nearerWithMore(List.of(single, further), 3.0).isEmpty(), "further off is not nearer");
+        assertTrue(Resistors.nearerWithMore(List.of(single, other), 3.0).isEmpty(), "the other side of the target");
+        assertTrue(Resistors.nearerWithMore(List.of(nearer, single), 3.0).isEmpty(), "fewer parts");
+        assertEquals(
+                single,
+                Resistors.bestWithFewer(List.of(nearer, further, single)).orElseThrow());
+    }
+
+    private static Candidate made(double volts, int parts) {
+        return new Candidate(
+                java.util.Collections.nCopies(parts, 100.0), Arrangement.SERIES, 100.0 * parts, volts, 0, 0, 0);
+    }
+
+    /** Written as on a drawing: + in series, ∥ side by side, brackets round what belongs together. */
+    @Test
+    void theArrangementIsWrittenWithItsJoints() {
+        assertEquals("680 Ω", worded(Arrangement.SINGLE, 680));
+        assertEquals("470 Ω + 220 Ω", worded(Arrangement.SERIES, 470, 220));
+        assertEquals("1 kΩ ∥ 2.2 kΩ", worded(Arrangement.PARALLEL, 1000, 2200));
+        assertEquals("1 kΩ + (2.2 kΩ ∥ 3.3 kΩ)", worded(Arrangement.SERIES_PARALLEL, 1000, 2200, 3300));
+        assertEquals("1 kΩ ∥ (2.2 kΩ + 3.3 kΩ)", worded(Arrangement.PARALLEL_SERIES, 1000, 2200, 3300));
+        assertEquals(
+                List.of("single", "series", "parallel", "series-parallel", "parallel-series"),
+                java.util.Arrays.stream(Arrangement.values())
+                        .map(Arrangement::id)
+                        .toList());
+    }
+
+    private static String worded(Arrangement arrangement, double... ohms) {
+        return new Candidate(DoubleStream.of(ohms).boxed().toList(), arrangement, 0, 0, 0, 0, 0).partsInWords();
+    }
+
+    /**
      * By the law: 750 Ω gives 3.0324 V and 750 Ω + 7.5 Ω gives 3.0359 V. For 3.0320 V the single one is 0.4 mV off; for 3.0290 V, 750 Ω is 3.4 mV
      * above, and no pair can save 7.1 mV there.
      */

@@ -134,5 +134,18 @@ class SeriesTest {
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY, 1e14, 1e-6})
     void whatIsNoResistanceHasNoPreferredValue(double value) {
         assertThrows(BadInput.class, () -> Series.E24.near(value));
+        assertThrows(BadInput.class, () -> Series.E24.between(value, 1000));
+        assertThrows(BadInput.class, () -> Series.E24.between(1000, value));
+    }
+
+    /** 470 is in E24 and in none of the one per cent series, 475 the other way round (IEC 60063). */
+    @Test
+    void aValueBelongsToTheSeriesItIsPrintedIn() {
+        assertTrue(Series.E24.contains(470));
+        assertTrue(Series.E24.contains(4.7e6));
+        assertFalse(Series.E24.contains(475));
+        assertTrue(Series.E96.contains(475));
+        assertFalse(Series.E96.contains(470));
+        assertFalse(Series.E24.contains(470.001));
     }
 }

@@ -325,6 +325,30 @@ class TrimmersTest {
         assertTrue(has(hand.reasons(), "parts.trimmer.reach"));
     }
 
+    /**
+     * At 2.9 V one ohm moves 0.8449 mV, so 10 kΩ on 25 turns moves 338 mV a turn, on 12 turns 705 mV and on one 8.46 V; the fine 200 Ω of a pair 6.8 mV. About
+     * how much is all that is said.
+     */
+    @Test
+    void whatATurnMovesIsSaidToTwoDigitsOrThree() {
+        assertEquals("338 mV", moved(10_000, 0, 25));
+        assertEquals("705 mV", moved(10_000, 0, 12));
+        assertEquals("8.5 V", moved(10_000, 0, 1));
+        assertEquals("6.8 mV", moved(10_000, 200, 25));
+    }
+
+    private static String moved(double nominal, double fine, int turns) {
+        return Trimmers.rank(floating(), new Wish(0.02, 2.9, 0.10, List.of(25, 12, 1))).stream()
+                .filter(each -> each.nominal() == nominal && each.fine() == fine && each.turns() == turns)
+                .flatMap(each -> each.reasons().stream())
+                .filter(reason -> List.of("parts.trimmer.jumps", "parts.trimmer.coarse", "parts.trimmer.pair")
+                        .contains(reason.key()))
+                .findFirst()
+                .orElseThrow()
+                .values()
+                .get(0);
+    }
+
     @Test
     void aWishThatCannotBeIsRefusedInWords() {
         assertKey("parts.trimmer.lowest", new Wish(0.02, 1.25, 0.1, List.of(25)));
