@@ -1,28 +1,65 @@
 package railtrim.procedure;
 
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
 import railtrim.quantity.Message;
 
-/** All words of the program, from one bundle ({@code resources/words.properties}). */
+/** All words of the program, from one bundle ({@code resources/words.properties}), and how numbers are written among them. */
 public final class Words {
+    /** A whole value as {@link railtrim.quantity.Display} writes it: digits with a point, a unit, perhaps an uncertainty. */
+    private static final Pattern NUMBER = Pattern.compile(
+            "[−-]?\\d+\\.\\d+( \\S{1,4})?|[−-]?\\d+(\\.\\d+)?( \\S{1,4})? ± \\d+(\\.\\d+)?( \\S{1,4})?");
+
     private final ResourceBundle bundle;
+    private final char point;
 
     public Words(ResourceBundle bundle) {
-        this.bundle = bundle;
+        this(bundle, '.');
     }
 
-    /** The bundle that travels with the program, in English. */
+    private Words(ResourceBundle bundle, char point) {
+        this.bundle = bundle;
+        this.point = point;
+    }
+
+    /** The bundle that travels with the program, in English; numbers with a decimal point. */
     public static Words english() {
         return new Words(ResourceBundle.getBundle("railtrim.words", Locale.ROOT));
+    }
+
+    /**
+     * The same words with numbers as a country writes them: with a decimal comma where it has one, else with a point. Other signs, digits and marks
+     * between thousands are left alone, so that every number shown can be typed as it stands.
+     */
+    public Words numbersOf(Locale country) {
+        boolean comma = DecimalFormatSymbols.getInstance(country).getDecimalSeparator() == ',';
+        return new Words(bundle, comma ? ',' : '.');
+    }
+
+    /** The same words with a decimal point, for what is read in other countries too. */
+    public Words withPoint() {
+        return new Words(bundle, '.');
     }
 
     public String of(String key, Object... values) {
         String pattern = bundle.getString(key);
         return values.length == 0 && pattern.indexOf('\'') < 0 && pattern.indexOf('{') < 0
                 ? pattern
-                : new MessageFormat(pattern, Locale.ROOT).format(values);
+                : new MessageFormat(pattern, Locale.ROOT)
+                        .format(Arrays.stream(values).map(this::value).toArray());
+    }
+
+    private Object value(Object value) {
+        return value instanceof String text ? number(text) : value;
+    }
+
+    /** A number that was written with a decimal point, as these words write numbers; any other text as it is. */
+    public String number(String written) {
+        return point != '.' && NUMBER.matcher(written).matches() ? written.replace('.', point) : written;
     }
 
     public String of(Message message) {

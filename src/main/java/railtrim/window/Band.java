@@ -69,7 +69,8 @@ final class Band {
         Step step = desk.shown().step();
         showPower(state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent(), step.power());
         OptionalDouble last = state.figures().rail();
-        rail.setText(last.isPresent() ? Display.volts(last.getAsDouble()) : words.of("window.band.rail.none"));
+        rail.setText(
+                last.isPresent() ? words.number(Display.volts(last.getAsDouble())) : words.of("window.band.rail.none"));
         phase.setText(words.of("phase." + step.phase().id()));
         position.setText(position(state, step));
         saved.setText(saved(desk, state));

@@ -31,7 +31,7 @@ final class Export {
             List<Path> files = ReportWriter.write(
                     desk.state(),
                     desk.course().procedure(),
-                    words,
+                    words.withPoint(),
                     folder,
                     EnumSet.allOf(Format.class),
                     Paper.usual(Locale.getDefault()));

@@ -43,7 +43,7 @@ final class Marks {
 
     private void mark(String key, OptionalDouble volts, String styleClass) {
         if (volts.isPresent()) {
-            Label value = Build.label(Display.volts(volts.getAsDouble()), "mark-value");
+            Label value = Build.label(words.number(Display.volts(volts.getAsDouble())), "mark-value");
             Label name = Build.label(words.of(key), "band-label");
             name.setLabelFor(value);
             Node mark = Build.column("mark", name, value);

@@ -1,6 +1,7 @@
 package railtrim.window;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import railtrim.procedure.Words;
@@ -9,7 +10,8 @@ import railtrim.procedure.Words;
 public final class RailtrimApp extends Application {
     @Override
     public void start(Stage stage) {
-        Shell shell = new Shell(stage, Surroundings.system(), Words.english());
+        Shell shell = new Shell(
+                stage, Surroundings.system(), Words.english().numbersOf(Locale.getDefault(Locale.Category.FORMAT)));
         shell.show();
         getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(shell::open);
     }

@@ -66,7 +66,7 @@ final class Shelving implements ShelfDeeds {
             List<Path> files = ReportWriter.document(
                     "comparison",
                     comparison.document(),
-                    shell.words(),
+                    shell.words().withPoint(),
                     folder,
                     EnumSet.complementOf(EnumSet.of(Format.LABEL)),
                     Paper.usual(Locale.getDefault()));

@@ -20,7 +20,7 @@ import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
 
 /**
- * The middle: one step, or the card that stands before everything. Title and cautions stay at the top; the action, the entries and
+ * The middle: one step, or the card that stands before everything. Title, cautions and action stay at the top; the entries and
  * the findings scroll below them.
  */
 final class StepPane {
@@ -42,6 +42,7 @@ final class StepPane {
     private final Outside outside;
     private final After after;
     private final ScrollPane scroll = new ScrollPane();
+    private final VBox top;
     private final VBox body;
     private final VBox step;
     private final StackPane place = new StackPane();
@@ -66,14 +67,15 @@ final class StepPane {
         action.setId("action");
         action.setMaxWidth(Double.MAX_VALUE);
         body = Build.column(
-                "step-body", action, marks.node(), dwell.node(), fields, outside.node(), findings.node(), after.node());
+                "step-body", marks.node(), dwell.node(), fields, outside.node(), findings.node(), after.node());
+        top = Build.column("step-top", title, why, cautions.node());
         scroll.setContent(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("step-scroll");
         scroll.setFocusTraversable(false);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        step = Build.column("step", Build.column("step-top", title, why, cautions.node()), scroll);
+        step = Build.column("step", top, scroll);
         place.getStyleClass().add("step-place");
         place.setMinHeight(0);
         step.setMinHeight(0);
@@ -139,6 +141,7 @@ final class StepPane {
         }
         cautions.show(state, working);
         body.pseudoClassStateChanged(LOCKED, locked);
+        placeAction(locked);
         showFields(state);
         marks.show(built, desk.state().figures());
         outside.show(state, working);
@@ -147,6 +150,15 @@ final class StepPane {
         after.show(state, working);
         if (!place.getChildren().contains(step)) {
             place.getChildren().setAll(step);
+        }
+    }
+
+    /** Always in sight; only while cautions have to be read first it stands back, below them. */
+    private void placeAction(boolean locked) {
+        if (locked && !body.getChildren().contains(action)) {
+            body.getChildren().add(0, action);
+        } else if (!locked && !top.getChildren().contains(action)) {
+            top.getChildren().add(action);
         }
     }
 

@@ -40,7 +40,7 @@ final class Summary {
     }
 
     private void line(String key, String value) {
-        Label number = Build.label(value, "summary-value");
+        Label number = Build.label(words.number(value), "summary-value");
         number.setMinWidth(Region.USE_PREF_SIZE);
         grid.addRow(rows++, Build.prose(words.of(key), "summary-label"), number);
     }

@@ -86,7 +86,7 @@ public final class Papers {
     }
 
     private void line(String key, String value) {
-        add(words.of("window.papers." + key), value);
+        add(words.of("window.papers." + key), words.number(value));
     }
 
     private void add(String name, String value) {

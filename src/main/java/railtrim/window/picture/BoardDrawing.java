@@ -15,7 +15,7 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
     @Override
     public void drawOn(Sheet sheet) {
         double right = sheet.width() - 14;
-        double bottom = Math.round(sheet.height() * 0.56);
+        double bottom = Math.round(sheet.height() * 0.58);
         sheet.box(LEFT, TOP, right - LEFT, bottom - TOP, 8, Ink.BODY);
         for (double x : new double[] {LEFT + 12, right - 12}) {
             sheet.disc(x, TOP + 12, 4, Ink.PART);
@@ -27,7 +27,7 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
         chip(sheet, right - 74, middle);
         regulator(sheet, right, middle);
         supply(sheet, bottom);
-        state(sheet);
+        state(sheet, bottom);
     }
 
     private void chip(Sheet sheet, double x, double y) {
@@ -104,8 +104,8 @@ record BoardDrawing(BoardData data, Words words) implements Drawing {
     }
 
     /** The power as a word, with an open or closed switch beside it. */
-    private void state(Sheet sheet) {
-        double y = sheet.height() - 30;
+    private void state(Sheet sheet, double bottom) {
+        double y = Math.min(sheet.height() - 26, bottom + 44 + 32 + 44);
         double x = 20;
         sheet.disc(x, y, 3, Ink.TEXT);
         sheet.disc(x + 34, y, 3, Ink.TEXT);

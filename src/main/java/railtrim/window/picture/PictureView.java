@@ -171,7 +171,7 @@ final class PictureView extends Region {
         }
         sheetWidth = wide;
         sheetHeight = high;
-        Sheet sheet = new Sheet(wide, high, ruler);
+        Sheet sheet = new Sheet(wide, high, ruler, drawing.words());
         drawing.drawOn(sheet);
         Shapes shapes = new Shapes(ruler);
         group.getChildren()

@@ -16,9 +16,9 @@ import railtrim.window.picture.ResistorsData.Row;
 record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     private static final double TOP = 28;
     /** The least height of one candidate, and the most. */
-    private static final double ROW = 66;
+    private static final double ROW = 74;
 
-    private static final double MOST_ROW = 98;
+    private static final double MOST_ROW = 104;
     private static final double SPLIT = 0.58;
     private static final double LEFT = 10;
     private static final double NUMBER = 18;
@@ -122,17 +122,17 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             sheet.box(3, top, right - 3, high - 4, 4, Ink.ADDED_WIRE);
         }
         double start = top + 3;
-        number(sheet, index, LEFT + 7, start + 16);
-        parts(sheet, row, LEFT + NUMBER, start + 16, right - LEFT - NUMBER - 6);
+        number(sheet, index, LEFT + 7, start + 20);
+        parts(sheet, row, LEFT + NUMBER, start + 20, right - LEFT - NUMBER - 6);
         double room = right - LEFT - 6;
-        sheet.writeWithin(named(row), LEFT, start + 40, room, Align.LEFT, Type.STRONG, Ink.TEXT);
-        sheet.write(Display.volts(row.voltage()), LEFT, start + 54, Align.LEFT, Type.SMALL, Ink.TEXT);
-        sheet.write(range(row), right - 6, start + 54, Align.RIGHT, Type.SMALL, Ink.QUIET);
-        int lines = (int) ((high - 66) / Type.SMALL.lead());
+        sheet.writeWithin(named(row), LEFT, start + 48, room, Align.LEFT, Type.STRONG, Ink.TEXT);
+        sheet.write(Display.volts(row.voltage()), LEFT, start + 62, Align.LEFT, Type.SMALL, Ink.TEXT);
+        sheet.write(range(row), right - 6, start + 62, Align.RIGHT, Type.SMALL, Ink.QUIET);
+        int lines = (int) ((high - 74) / Type.SMALL.lead());
         String colours = colours(row);
         // Names that would be cut are left to the detail.
         if (lines > 0 && sheet.linesOf(colours, room, lines + 1, Type.SMALL) <= lines) {
-            sheet.writeLines(colours, LEFT, start + 69, room, lines, Align.LEFT, Type.SMALL, Ink.QUIET);
+            sheet.writeLines(colours, LEFT, start + 77, room, lines, Align.LEFT, Type.SMALL, Ink.QUIET);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import railtrim.procedure.Words;
 import railtrim.window.picture.Detail.Area;
 
 /** What a picture is drawn on: marks collected in the order they lie on one another. */
@@ -13,10 +14,13 @@ final class Sheet {
     private final double width;
     private final double height;
     private final Ruler ruler;
+    private final Words words;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Detail> details = new ArrayList<>();
 
-    Sheet(double width, double height, Ruler ruler) {
+    /** @param words which say how numbers are written */
+    Sheet(double width, double height, Ruler ruler, Words words) {
+        this.words = words;
         this.width = width;
         this.height = height;
         this.ruler = ruler;
@@ -83,7 +87,8 @@ final class Sheet {
 
     void write(String text, double x, double y, Align align, Type type, Ink ink) {
         if (!text.isBlank()) {
-            marks.add(new Mark.Writing(text, x, y, ruler.width(text, type), align, type, ink));
+            String written = words.number(text);
+            marks.add(new Mark.Writing(written, x, y, ruler.width(written, type), align, type, ink));
         }
     }
 

@@ -91,7 +91,8 @@ final class Svg {
                 out.append(" stroke-dasharray=\"" + joined(shape.getStrokeDashArray()) + "\"");
             }
         }
-        out.append("/>\n");
+        out.append(shape.getOpacity() < 1 ? place("opacity", shape.getOpacity()) : "")
+                .append("/>\n");
     }
 
     /** Its width is written down, so that in another font it still keeps to its place. */

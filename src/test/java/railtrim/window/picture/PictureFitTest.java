@@ -54,7 +54,7 @@ class PictureFitTest {
         // 150 shapes build and lay out in a few milliseconds; measured, no published limit.
         Screen.on(() -> {
             Samples.all().forEach((name, drawing) -> {
-                Sheet sheet = new Sheet(420, 480, new FontRuler("System"));
+                Sheet sheet = new Sheet(420, 480, new FontRuler("System"), Samples.WORDS);
                 drawing.drawOn(sheet);
                 assertTrue(
                         sheet.marks().size() <= 150,
