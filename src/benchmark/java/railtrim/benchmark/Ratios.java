@@ -1,9 +1,9 @@
 package railtrim.benchmark;
 
 import java.util.Collection;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -11,7 +11,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** Runs all benchmarks and prints one table. Times depend on the machine; the ratios are taken within the same run. */
+/** Runs the benchmarks of the sums, each in a Java of its own. */
 public final class Ratios {
     private static final double FRAME = 1000.0 / 60;
 
@@ -19,7 +19,7 @@ public final class Ratios {
 
     private Ratios() {}
 
-    public static void main(String[] arguments) throws RunnerException {
+    static void measure() throws RunnerException {
         Collection<RunResult> results = new Runner(new OptionsBuilder()
                         .include("railtrim\\.benchmark\\..*")
                         .forks(1)
@@ -37,25 +37,25 @@ public final class Ratios {
     private void table(Collection<RunResult> results) {
         for (RunResult result : results) {
             String name = result.getParams().getBenchmark().replaceAll(".*\\.(\\w+\\.\\w+)$", "$1");
-            String size = result.getParams().getParam("facts");
-            milliseconds.put(
-                    size == null ? name : name + size, result.getPrimaryResult().getScore());
+            String sizes = result.getParams().getParamsKeys().stream()
+                    .map(result.getParams()::getParam)
+                    .collect(Collectors.joining());
+            milliseconds.put(name + sizes, result.getPrimaryResult().getScore());
         }
-        System.out.printf(Locale.ROOT, "%n%-46s %10s  %-34s %9s  %s%n", "what", "ms", "against", "ratio", "wished for");
         line(
                 "every pair of E192 x 7 decades, tried",
                 "Pairs.everyPair",
                 "the sorted search",
                 "Pairs.sorted",
                 "50 or more");
-        row("triples of E24 x 6 decades", at("Pairs.triples"), "one frame of 1/60 s", FRAME, "1 or 2 at most");
+        Row.print("triples of E24 x 6 decades", at("Pairs.triples"), "one frame of 1/60 s", FRAME, "1 or 2 at most");
         line(
                 "a million boards drawn",
                 "Samples.boards",
                 "their random numbers alone",
                 "Samples.numbersAlone",
                 "1.5 at most");
-        row("a job of 1,000 facts judged", at("WholeJob.fromScratch1000"), "10 ms", 10, "1 at most");
+        Row.print("a job of 1,000 facts judged", at("WholeJob.fromScratch1000"), "10 ms", 10, "1 at most");
         line(
                 "a job of 10,000 facts",
                 "WholeJob.fromScratch10000",
@@ -68,21 +68,20 @@ public final class Ratios {
                 "10,000 facts",
                 "WholeJob.fromScratch10000",
                 "about 10");
+        Row.print("PDF of the finished demo job", at("Printed.pdf"), "wished", 300, "1 at most");
+        for (int readings : new int[] {100, 1000, 10_000}) {
+            int before = readings / 10;
+            line(
+                    readings + " step-down readings judged",
+                    "Growth.judged" + readings,
+                    before + " readings",
+                    "Growth.judged" + before,
+                    "10 or less");
+        }
     }
 
     private void line(String what, String name, String against, String other, String wished) {
-        row(what, at(name), against, at(other), wished);
-    }
-
-    private static void row(String what, double time, String against, double other, String wished) {
-        System.out.printf(
-                Locale.ROOT,
-                "%-46s %10.3f  %-34s %9.2f  %s%n",
-                what,
-                time,
-                against + String.format(Locale.ROOT, " (%.3f ms)", other),
-                time / other,
-                wished);
+        Row.print(what, at(name), against, at(other), wished);
     }
 
     private double at(String name) {
