@@ -21,7 +21,10 @@ final class Fonts implements Closeable {
     private final PDDocument document;
     private final Face plain;
     private final Face bold;
-    private Optional<Face> far = Optional.empty();
+    /** Those of other scripts, large files, taken up when first needed. */
+    private final Map<String, Face> far = new HashMap<>();
+
+    private boolean numbered;
 
     Fonts(PDDocument document) throws IOException {
         this.document = document;
@@ -74,6 +77,7 @@ final class Fonts implements Closeable {
         for (int point : Letters.asDrawn(said).codePoints().toArray()) {
             Optional<Face> found = faceOf(point, strong);
             Face face = found.orElse(strong ? bold : plain);
+            numbered |= found.isEmpty();
             String letters = found.isPresent() ? Character.toString(point) : numbered(point);
             if (face != now && !text.isEmpty()) {
                 pieces.add(new Piece(now.font(), text.toString()));
@@ -103,10 +107,18 @@ final class Fonts implements Closeable {
         if (near.has(point)) {
             return Optional.of(near);
         }
-        if (far.isEmpty()) {
-            far = Optional.of(face("DroidSansFallbackFull.ttf"));
+        String name = Character.UnicodeScript.of(point) == Character.UnicodeScript.HANGUL
+                ? "NanumSquareR.ttf"
+                : "DroidSansFallbackFull.ttf";
+        if (!far.containsKey(name)) {
+            far.put(name, face(name));
         }
-        return far.filter(face -> face.has(point));
+        return Optional.of(far.get(name)).filter(face -> face.has(point));
+    }
+
+    /** Whether a letter was written as its number, so that the reader has to be told what that means. */
+    boolean numbered() {
+        return numbered;
     }
 
     private static String numbered(int point) {
@@ -118,8 +130,8 @@ final class Fonts implements Closeable {
     public void close() throws IOException {
         plain.file().close();
         bold.file().close();
-        if (far.isPresent()) {
-            far.get().file().close();
+        for (Face face : far.values()) {
+            face.file().close();
         }
     }
 }

@@ -36,9 +36,9 @@ final class Letters {
         return Map.copyOf(forms);
     }
 
-    /** Whether a letter is before all those that are written from right to left. */
+    /** Whether a letter is drawn as it is: before the marks that join the letter they follow, and all that is written from right to left. */
     static boolean stays(int point) {
-        return point < 0x590;
+        return point < 0x300 || point > 0x36F && point < 0x590;
     }
 
     /** One line as it is drawn from left to right. */
@@ -46,7 +46,8 @@ final class Letters {
         if (line.codePoints().allMatch(Letters::stays)) {
             return line;
         }
-        String joined = joined(line);
+        // The fonts have whole letters and whole Hangul syllables, which some systems type as their pieces.
+        String joined = joined(Normalizer.normalize(line, Normalizer.Form.NFC));
         Bidi bidi = new Bidi(joined, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
         if (bidi.isLeftToRight()) {
             return joined;

@@ -51,6 +51,9 @@ public final class PdfReport {
                 for (Section section : checklist.sections()) {
                     section(pages, flow, section);
                 }
+                if (fonts.numbered()) {
+                    flow.paragraph(words.of("report.numbered"), Type.NOTE, "P");
+                }
                 pages.structure().into(document);
             }
             edges(document, fonts);

@@ -51,7 +51,8 @@ class PdfReportTest {
         State down = SampleJobs.longWayDown(finished);
         Checklist longOne = of(down);
         String text = Extracted.text(PdfReport.write(longOne, WORDS, Paper.A4));
-        for (String said : List.of("Ηπλακέταδούλεψεκαλάωςτα2,7V", "画面が乱れ、音が途切れた", "[U+1F3B9]Ω≤✓±∥µfirstofficefluff")) {
+        for (String said : List.of(
+                "Ηπλακέταδούλεψεκαλάωςτα2,7V", "画面が乱れ、音が途切れた", "화면이멈췄다.Café", "[U+1F3B9]Ω≤✓±∥µfirstofficefluff")) {
             assertTrue(text.contains(said), said);
         }
         assertTrue(down.figures().trials().size() >= 60);

@@ -19,9 +19,9 @@ import railtrim.quantity.Unit;
 final class SampleJobs {
     static final Procedure PROCEDURE = Procedure.builtIn();
 
-    /** What people may type beside Latin letters: Greek, Japanese, Arabic, a sign no font here has, and the signs of the trade. */
+    /** What people may type beside Latin letters: Greek, Japanese, Arabic, Korean, a letter with its accent typed apart, a sign no font here has, and the signs of the trade. */
     static final String LETTERS =
-            "Η πλακέτα δούλεψε καλά ως τα 2,7 V. 画面が乱れ、音が途切れた。 توقفت الشاشة عن العمل (مرتين) عند 2.7 V. 🎹 Ω ≤ ✓ ± ∥ µ first office fluff";
+            "Η πλακέτα δούλεψε καλά ως τα 2,7 V. 画面が乱れ、音が途切れた。 توقفت الشاشة عن العمل (مرتين) عند 2.7 V. 화면이 멈췄다. Cafe\u0301. 🎹 Ω ≤ ✓ ± ∥ µ first office fluff";
 
     private SampleJobs() {}
 
