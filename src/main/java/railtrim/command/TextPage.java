@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Field;
 import railtrim.procedure.Figures;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Phase;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
@@ -134,8 +135,8 @@ final class TextPage {
     /** What is asked for and how to find it out. */
     void ask(Field field) {
         blank();
-        wrapped("? ", FieldText.label(words, field.id()));
-        FieldText.help(words, field.id()).ifPresent(help -> wrapped("  ", help));
+        wrapped("? ", Labels.of(words, field.id()));
+        Labels.help(words, field.id()).ifPresent(help -> wrapped("  ", help));
     }
 
     /** What to expect, shown before the reading is typed. */
@@ -149,8 +150,8 @@ final class TextPage {
                 "  ",
                 words.of(
                         "command.text.expected",
-                        FieldText.value(expected.low(), unit),
-                        FieldText.value(expected.high(), unit),
+                        Display.brief(expected.low(), unit),
+                        Display.brief(expected.high(), unit),
                         words.of(expected.because())));
     }
 

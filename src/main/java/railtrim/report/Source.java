@@ -14,6 +14,7 @@ import railtrim.job.Fact;
 import railtrim.procedure.Caution;
 import railtrim.procedure.Field;
 import railtrim.procedure.Figures;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
@@ -74,10 +75,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
     // ------------------------------------------------------------------------------------------------------
 
     String label(String field) {
-        if (field.matches("pin\\.\\d")) {
-            return say("field.pin.label", field.substring(4));
-        }
-        return sayOr("field." + field + ".label", field);
+        return Labels.numberedPin(field) ? Labels.of(words, field) : sayOr("field." + field + ".label", field);
     }
 
     /** The words of an answer that was picked, as they stood when it was picked. */

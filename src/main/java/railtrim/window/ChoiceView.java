@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
@@ -98,7 +99,7 @@ final class ChoiceView implements FieldView {
         return Build.dress(
                 toggle,
                 Ids.option(field.id(), option.id()),
-                FieldWords.label(words, field.id()) + ": " + text,
+                Labels.of(words, field.id()) + ": " + text,
                 () -> picked(toggle, option),
                 "option");
     }
@@ -134,7 +135,7 @@ final class ChoiceView implements FieldView {
         box.setVisibleRowCount(8);
         box.setCellFactory(list -> new OptionCell(words, field.id()));
         box.setButtonCell(new OptionCell(words, field.id()));
-        box.setAccessibleText(FieldWords.label(words, field.id()));
+        box.setAccessibleText(Labels.of(words, field.id()));
         // Taken when the list closes or an answer is clicked, not while arrow keys run through a closed list.
         box.setOnHidden(event -> take(box));
         box.addEventFilter(javafx.scene.input.KeyEvent.KEY_PRESSED, event -> openFirst(box, event));

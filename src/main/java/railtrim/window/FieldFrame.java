@@ -9,6 +9,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Sum;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
@@ -36,14 +37,14 @@ final class FieldFrame {
 
     FieldFrame(Words words, String field, Node entry, Node named, Runnable saySure) {
         this.words = words;
-        label = Build.prose(FieldWords.label(words, field), "field-label");
+        label = Build.prose(Labels.of(words, field), "field-label");
         label.setLabelFor(named);
         sure = Build.button(Ids.sure(field), words.of("window.sure"), saySure, "plain");
-        sure.setAccessibleText(words.of("window.sure.say", FieldWords.label(words, field)));
+        sure.setAccessibleText(words.of("window.sure.say", Labels.of(words, field)));
         showSum = SumText.button(words, Ids.sum(field), words.of("window.sum"), () -> sum);
-        showSum.setAccessibleText(words.of("window.sum.of", FieldWords.label(words, field)));
+        showSum.setAccessibleText(words.of("window.sum.of", Labels.of(words, field)));
         box = Build.column("field", Build.row("field-head", label, help(field)));
-        FieldWords.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
+        Labels.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
         box.getChildren().addAll(expected, because, showSum, proposed, entry, readBack, verdict, sure);
         Build.present(sure, false);
         readBack("");

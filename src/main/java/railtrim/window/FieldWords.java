@@ -1,26 +1,13 @@
 package railtrim.window;
 
-import java.util.Optional;
 import railtrim.procedure.Field;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 
-/** The words that go with a field: its label, how to measure it, what is expected, what an answer is called. */
+/** What a field is expected to read, in words. */
 final class FieldWords {
     private FieldWords() {}
-
-    static String label(Words words, String field) {
-        if (numberedPin(field)) {
-            return words.of("field.pin.label", field.substring("pin.".length()));
-        }
-        return words.of("field." + field + ".label");
-    }
-
-    static Optional<String> help(Words words, String field) {
-        String key = field.equals("pin.1") ? "field.pin.help" : "field." + field + ".help";
-        return words.has(key) ? Optional.of(words.of(key)) : Optional.empty();
-    }
 
     /** "Expect 3.200 V to 3.600 V", one-sided where only one end is finite. */
     static String expected(Words words, Field.Expected expected, Unit unit) {
@@ -35,9 +22,5 @@ final class FieldWords {
 
     static String written(double value, Unit unit) {
         return Display.brief(value, unit);
-    }
-
-    private static boolean numberedPin(String field) {
-        return field.matches("pin\\.\\d+");
     }
 }

@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.window.help.HelpText;
 import railtrim.window.kit.Build;
@@ -42,8 +43,7 @@ final class HelpSheet {
             body.getChildren().add(Build.prose(words.of("window.help.asks-nothing"), "help-words"));
         }
         for (Field field : fields) {
-            body.getChildren()
-                    .addAll(Build.prose(FieldWords.label(words, field.id()), "help-field"), help.of(field.id()));
+            body.getChildren().addAll(Build.prose(Labels.of(words, field.id()), "help-field"), help.of(field.id()));
         }
         body.getChildren()
                 .addAll(

@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
@@ -34,7 +35,7 @@ final class NumberView implements FieldView {
         entry.getStyleClass().add("reading");
         entry.setPromptText(words.of("window.prompt." + field.unit().name().toLowerCase(java.util.Locale.ROOT)));
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");
-        enter.setAccessibleText(words.of("window.enter.say", FieldWords.label(words, field.id())));
+        enter.setAccessibleText(words.of("window.enter.say", Labels.of(words, field.id())));
         HBox line = Build.row("entry", entry, enter);
         frame = new FieldFrame(words, field.id(), line, entry, () -> desk.type(field.id(), entry.getText(), true));
         entry.setText(desk.draft(field.id()));

@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import railtrim.job.Fact;
 import railtrim.procedure.Course.TakingBack;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.PlainText;
 import railtrim.window.kit.Build;
@@ -88,7 +89,7 @@ final class TakeBack {
     }
 
     private String answer(String field, String text) {
-        return words.of("window.take-back.answer", FieldWords.label(words, field), PlainText.of(text));
+        return words.of("window.take-back.answer", Labels.of(words, field), PlainText.of(text));
     }
 
     private String option(Fact.Choice choice) {

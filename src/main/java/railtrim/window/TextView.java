@@ -6,6 +6,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import railtrim.procedure.Field;
+import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
@@ -28,7 +29,7 @@ final class TextView implements FieldView {
         entry.setPromptText(words.of(field.required() ? "window.prompt.text" : "window.prompt.text.optional"));
         HBox.setHgrow(entry, Priority.ALWAYS);
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");
-        enter.setAccessibleText(words.of("window.enter.say", FieldWords.label(words, field.id())));
+        enter.setAccessibleText(words.of("window.enter.say", Labels.of(words, field.id())));
         frame = new FieldFrame(words, field.id(), Build.row("entry", entry, enter), entry, () -> {});
         entry.setText(desk.draft(field.id()));
         entry.setOnAction(event -> offer());
