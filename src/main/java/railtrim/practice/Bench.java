@@ -47,13 +47,17 @@ public final class Bench implements Time {
     private final Fate fate;
     private final Set<Mishap> mishaps = EnumSet.noneOf(Mishap.class);
     private final double cellVolts;
+    private final double mostAtStock;
 
     private double seconds;
     private boolean on;
-    private boolean loaded;
+    private Board.Work work = Board.Work.IDLE;
     private double railAtSwitchOff;
     private double switchedOffAt;
     private Optional<Node.Pair> clipped = Optional.empty();
+    /** Where the meter draws its own current from while it reads volts. */
+    private Optional<Node.Pair> probed = Optional.empty();
+
     private Optional<Part> dryJoint = Optional.empty();
     private double holdsFor;
     private boolean opened;
@@ -65,6 +69,7 @@ public final class Bench implements Time {
         this.board = board;
         this.chance = chance;
         this.fate = new Fate(board);
+        this.mostAtStock = board.mostAtStock();
         this.meter = new VirtualMeter(meter, chance);
         // A fresh alkaline cell shows 1.55 to 1.62 V without load (common practice, no source).
         this.cellVolts = 1.55 + 0.07 * chance.nextDouble();
@@ -97,8 +102,11 @@ public final class Bench implements Time {
             double step = Math.min(TICK, left);
             seconds += step;
             left -= step;
-            fate.warm(step, on ? output() : 0, loaded);
+            fate.warm(step, on ? output() : 0, on ? drawn() : 0);
             strain(step);
+            if (board.load().leakage() > 0) {
+                outputOn = Double.NaN;
+            }
             look();
         }
     }
@@ -128,7 +136,7 @@ public final class Bench implements Time {
             return;
         }
         on = true;
-        loaded = false;
+        work = Board.Work.IDLE;
         fate.powerUp(chance);
         changed();
     }
@@ -140,24 +148,37 @@ public final class Bench implements Time {
         railAtSwitchOff = output();
         switchedOffAt = seconds;
         on = false;
-        loaded = false;
+        work = Board.Work.IDLE;
     }
 
     /** Runs the named load for so long and tells what a person sees at the end. The load keeps running. */
     public Seen runLoad(double wanted) {
-        loaded = on;
+        return run(Board.Work.NAMED, wanted);
+    }
+
+    /** The same with the board's other program, where it has one. */
+    public Seen runOther(double wanted) {
+        return run(Board.Work.OTHER, wanted);
+    }
+
+    private Seen run(Board.Work wanted, double seconds) {
+        work = on ? wanted : Board.Work.IDLE;
         changed();
-        waitSeconds(wanted);
+        waitSeconds(seconds);
         return seen();
     }
 
     public void stopLoad() {
-        loaded = false;
+        work = Board.Work.IDLE;
         changed();
     }
 
     public boolean isLoaded() {
-        return loaded;
+        return work != Board.Work.IDLE;
+    }
+
+    public Board.Work work() {
+        return work;
     }
 
     /** What the board shows now. */
@@ -170,18 +191,26 @@ public final class Bench implements Time {
 
     // ---- meter ----
 
-    /** DC volts between two probes. */
+    /** DC volts between two probes. The meter's own current moves the output by a few millivolts at most; the chip's fate does not hang on that. */
     public Shown volts(Node red, Node black) {
-        return meter.volts(sign() * (nodeVolts(red) - nodeVolts(black)));
+        meter.at(seconds);
+        probed = Optional.of(new Node.Pair(red, black));
+        outputOn = Double.NaN;
+        Shown shown = meter.volts(sign() * (nodeVolts(red) - nodeVolts(black)));
+        probed = Optional.empty();
+        outputOn = Double.NaN;
+        return shown;
     }
 
     /** The magnitude the meter on the rail shows, as read while turning. Volts. */
     double glance() {
+        meter.at(seconds);
         return Math.abs(meter.glance(sign() * output()));
     }
 
     /** Ohms between two probes; nonsense while the board is on or still charged, as on a real bench. */
     public Shown ohms(Node red, Node black) {
+        meter.at(seconds);
         if (on || output() > DEAD) {
             happened(Mishap.OHMS_LIVE);
             return meter.ohms(10_000 * chance.nextDouble());
@@ -349,24 +378,31 @@ public final class Bench implements Time {
                     * Math.exp(-(seconds - switchedOffAt) / board.divider().decaySeconds());
         }
         if (Double.isNaN(outputOn)) {
-            outputOn = wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED ? 0 : underLoad(loaded);
+            outputOn = wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED ? 0 : underLoad(work, fate.chipTemperature());
         }
         return outputOn;
     }
 
-    private double underLoad(boolean running) {
+    private double underLoad(Board.Work running, double celsius) {
         double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
-        return open - board.divider().outputOhms() * board.amperes(open, running);
+        return board.given(open, board.amperes(open, running, celsius));
+    }
+
+    /** Current of the chip now, amperes. */
+    private double drawn() {
+        return board.amperes(output(), work, fate.chipTemperature());
     }
 
     /** True magnitude of the output if the board ran its load now, with what is soldered to it, volts. */
     public double trueUnderLoad() {
-        return underLoad(true);
+        return underLoad(Board.Work.NAMED, board.warmAtStock());
     }
 
     private double leg(Leg leg) {
         Node.Pair pair = Node.Pair.of(leg);
-        return Regulation.parallel(board.divider().ohms(leg), wiring.across(pair.first(), pair.second()));
+        double ohms = Regulation.parallel(board.divider().ohms(leg), wiring.across(pair.first(), pair.second()));
+        boolean loaded = probed.isPresent() && probed.get().joins(pair.first(), pair.second());
+        return loaded ? Regulation.parallel(ohms, VirtualMeter.INPUT_OHMS) : ohms;
     }
 
     private List<Network.Branch> branches() {
@@ -397,7 +433,7 @@ public final class Bench implements Time {
         return switch (node) {
             case GROUND -> 0;
             case OUTPUT -> output;
-            case INPUT -> on ? board.divider().input() : output;
+            case INPUT -> on ? board.divider().input() - board.divider().inputOhms() * drawn() : output;
             case CONTROL ->
                 on ? board.divider().controlSupply().orElse(board.divider().input()) : output;
             case ADJUST -> adjustVolts(output);
@@ -432,8 +468,8 @@ public final class Bench implements Time {
             return;
         }
         double volts = output();
-        fate.feel(volts, loaded);
-        if (volts > board.stock() + 0.0005) {
+        fate.feel(volts, work);
+        if (volts > mostAtStock + 0.0005) {
             happened(Mishap.ABOVE_STOCK);
         }
         if (volts > board.failing().damage()) {

@@ -98,6 +98,8 @@ public record Board(
      *
      * @param controlSupply voltage of the control pin of regulators that have one
      * @param railOhms from the output to ground through the unpowered load; it spoils ohm readings of the legs
+     * @param inputOhms how much the input gives way, volts per ampere of the load
+     * @param minimumLoad amperes below which the output rises; {@code unloadedRise} by this fraction where nothing is drawn at all
      * @param outputOhms how much the output gives way under load, volts per ampere
      * @param decaySeconds time constant of the rail's fall after switching off
      */
@@ -109,13 +111,26 @@ public record Board(
             double bias,
             double input,
             double dropout,
+            double inputOhms,
+            double minimumLoad,
+            double unloadedRise,
             OptionalDouble controlSupply,
             double outputOhms,
             double railOhms,
             double decaySeconds) {
-        /** Output magnitude without load for the two legs as they are. */
+        /** Output magnitude for the two legs as they are, the output's own give and the input's apart. */
         public double magnitude(double upperOhms, double lowerOhms) {
             return Regulation.magnitude(this, upperOhms, lowerOhms);
+        }
+
+        /** The most the regulator can give while so much is drawn. */
+        double ceiling(double amperes) {
+            return Math.max(0, input - inputOhms * amperes - dropout);
+        }
+
+        /** What the output rises to where too little is drawn, as a factor: 1 from the minimum load up. */
+        double rise(double amperes) {
+            return amperes >= minimumLoad ? 1 : 1 + unloadedRise * (1 - amperes / minimumLoad);
         }
 
         public double ohms(Leg leg) {
@@ -123,14 +138,40 @@ public record Board(
         }
     }
 
-    /**
-     * @param stockAmperes at stock voltage under the named load; @param idle fraction of it drawn when the load is not run
-     * @param kind how the current follows the voltage
-     */
-    public record Load(String name, double stockAmperes, double idle, Heat.LoadKind kind) {}
+    /** What the chip is doing. */
+    public enum Work {
+        IDLE,
+        /** The load it was named by. */
+        NAMED,
+        /** Another program, which may ask more of it. */
+        OTHER
+    }
 
-    /** Thermal resistances in kelvin per watt, and the time constant of both parts' warming. */
-    public record Warmth(double chip, double regulator, double seconds, double room) {}
+    /**
+     * @param stockAmperes at stock voltage under the named load with the chip as warm as that makes it
+     * @param idle fraction of the switching current that is drawn when no load is run
+     * @param kind how the switching current follows the voltage
+     * @param leakage fraction of {@code stockAmperes} that leaks: it follows the voltage and the warmth of the chip, not the work
+     * @param clock as a fraction of the clock at which {@code stockAmperes} was drawn; the switching current follows it
+     */
+    public record Load(
+            String name,
+            double stockAmperes,
+            double idle,
+            Heat.LoadKind kind,
+            double leakage,
+            double clock,
+            Optional<Other> other) {}
+
+    /**
+     * Another program to try the chip with.
+     *
+     * @param share of the named load's switching current; @param failsHigher volts by which the chip fails higher with it, less than 0 for lower
+     */
+    public record Other(String name, double share, double failsHigher) {}
+
+    /** Thermal resistances in kelvin per watt, the time constants of both parts' warming, and the room, °C. */
+    public record Warmth(double chip, double regulator, double seconds, double regulatorSeconds, double room) {}
 
     /**
      * @param hot voltage below which the warm chip fails; @param cold likewise at room temperature
@@ -138,7 +179,7 @@ public record Board(
      * @param damage voltage above which the chip dies
      */
     public record Failing(double hot, double cold, double spread, double damage, Seen shows) {
-        /** The highest voltage at which any run can fail. */
+        /** The highest voltage at which any run with the named load can fail. */
         public double worst() {
             return Math.max(hot, cold) + 3 * spread;
         }
@@ -158,16 +199,57 @@ public record Board(
                 : divider.magnitude(divider.upper().value(), total);
     }
 
-    /** Current of the load at a voltage, amperes. */
-    public double amperes(double volts, boolean loaded) {
-        double atStock = load.stockAmperes() * (loaded ? 1 : load.idle());
-        return load.kind() == Heat.LoadKind.DIGITAL ? atStock * volts / stock() : volts > 0 ? atStock : 0;
+    /** Leakage doubles for every so many kelvin; from memory of chips of these years. */
+    private static final double LEAKAGE_DOUBLES = 25;
+
+    /** Current of the chip at a voltage, amperes. */
+    public double amperes(double volts, Work work, double celsius) {
+        if (volts <= 0) {
+            return 0;
+        }
+        double part = volts / stock();
+        double busy = switch (work) {
+            case IDLE -> load.idle();
+            case NAMED -> 1;
+            case OTHER -> load.other().map(Other::share).orElse(1.0);
+        };
+        double switching = (1 - load.leakage()) * load.clock() * busy;
+        double follows = load.kind() == Heat.LoadKind.DIGITAL ? part : 1;
+        double leaks = load.leakage() == 0
+                ? 0
+                : load.leakage() * part * Math.pow(2, (celsius - warmAtStock()) / LEAKAGE_DOUBLES);
+        return load.stockAmperes() * (switching * follows + leaks);
+    }
+
+    /** The same under the named load, with the chip as warm as that makes it at stock. */
+    public double amperes(double volts) {
+        return amperes(volts, Work.NAMED, warmAtStock());
+    }
+
+    /** Temperature of the chip under the named load as its maker left it, °C. */
+    double warmAtStock() {
+        return warmth.room() + warmth.chip() * stock() * load.stockAmperes();
     }
 
     /** Lowest output under load with {@code added} ohms across the lowering leg, volts. */
     public double loadedWithAdded(double added) {
-        double open = withAdded(added);
-        return open - divider.outputOhms() * amperes(open, true);
+        return given(withAdded(added), amperes(withAdded(added)));
+    }
+
+    /** What is left of the output where so much is drawn, volts. */
+    double given(double open, double amperes) {
+        return Math.min(divider.ceiling(amperes), open * divider.rise(amperes)) - divider.outputOhms() * amperes;
+    }
+
+    /** The highest output as the maker left it: with nothing to do, and the chip cold. */
+    double mostAtStock() {
+        return Math.max(stock(), given(stock(), amperes(stock(), Work.IDLE, warmth.room())));
+    }
+
+    /** The highest voltage at which any run can fail, with any load. */
+    public double worstFail() {
+        return failing.worst()
+                + Math.max(0, load.other().map(Other::failsHigher).orElse(0.0));
     }
 
     /** The chip's rated maximum, where it is known. */

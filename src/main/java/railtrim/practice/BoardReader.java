@@ -107,6 +107,9 @@ final class BoardReader {
                 text.number("bias", 0, 0.01),
                 text.number("input", 0.5, 60),
                 text.number("dropout", 0, 10),
+                optional(text, "input-ohms", 0, 10, 0),
+                optional(text, "minimum-load", 0, 1, 0),
+                optional(text, "unloaded-rise", 0, 0.5, 0),
                 text.has("control-supply")
                         ? OptionalDouble.of(text.number("control-supply", 0.5, 60))
                         : OptionalDouble.empty(),
@@ -115,6 +118,10 @@ final class BoardReader {
                 text.number("decay-seconds", 0.01, 60));
         text.nothingElse();
         return divider;
+    }
+
+    private static double optional(BoardText text, String key, double low, double high, double otherwise) {
+        return text.has(key) ? text.number(key, low, high) : otherwise;
     }
 
     private static Board.Real real(BoardText text, double low, double high) {
@@ -129,9 +136,19 @@ final class BoardReader {
                 text.text("name", 200),
                 text.number("stock-amperes", 0.001, 50),
                 text.number("idle", 0, 1),
-                kind.equals("digital") ? Heat.LoadKind.DIGITAL : Heat.LoadKind.CONSTANT_CURRENT);
+                kind.equals("digital") ? Heat.LoadKind.DIGITAL : Heat.LoadKind.CONSTANT_CURRENT,
+                optional(text, "leakage", 0, 0.9, 0),
+                optional(text, "clock", 0.01, 4, 1),
+                text.has("other") ? Optional.of(other(text.part("other"))) : Optional.empty());
         text.nothingElse();
         return load;
+    }
+
+    private static Board.Other other(BoardText text) {
+        Board.Other other = new Board.Other(
+                text.text("name", 200), text.number("share", 0, 2), text.number("fails-higher", -10, 10));
+        text.nothingElse();
+        return other;
     }
 
     private static Board.Warmth warmth(BoardText text) {
@@ -139,6 +156,9 @@ final class BoardReader {
                 text.number("chip", 0, 200),
                 text.number("regulator", 0, 200),
                 text.number("seconds", 1, 3600),
+                text.has("regulator-seconds")
+                        ? text.number("regulator-seconds", 1, 3600)
+                        : text.number("seconds", 1, 3600),
                 text.number("room", 0, 45));
         text.nothingElse();
         return warmth;
@@ -159,13 +179,13 @@ final class BoardReader {
     /** A board that would fail or die as the maker left it teaches nothing. */
     private static Board sensible(Board board) {
         Board.Divider divider = board.divider();
-        if (board.stock() >= divider.input() - divider.dropout()) {
+        if (board.mostAtStock() >= divider.ceiling(board.amperes(board.stock()))) {
             throw BadInput.of("practice.board-starved");
         }
-        if (board.stock() <= board.failing().worst()) {
+        if (board.stock() <= board.worstFail()) {
             throw BadInput.of("practice.board-fails-at-stock");
         }
-        if (board.stock() >= board.failing().damage()) {
+        if (board.mostAtStock() >= board.failing().damage()) {
             throw BadInput.of("practice.board-dies-at-stock");
         }
         return board;

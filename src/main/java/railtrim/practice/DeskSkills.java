@@ -55,7 +55,12 @@ final class DeskSkills {
         sheet(skills, "sheet.input.highest", regulator, sheet -> plain(sheet.inputHighest(), "V"));
 
         skills.put("load.name", asked -> asked.typed(board.load().name()));
-        skills.put("run.load", asked -> asked.typed(board.load().name() + ", and a second program"));
+        skills.put(
+                "run.load",
+                asked -> board.load()
+                        .other()
+                        .map(other -> asked.typed(other.name()))
+                        .orElseGet(() -> new Answer.Stuck("run.load: the board has no other load")));
         skills.put("current.known", asked -> asked.picked("yes"));
         skills.put("load.current", asked -> asked.typed(plain(board.load().stockAmperes(), "A")));
 

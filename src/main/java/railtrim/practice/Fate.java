@@ -23,19 +23,22 @@ final class Fate {
     }
 
     /** The chip has this voltage now. */
-    void feel(double volts, boolean loaded) {
+    void feel(double volts, Board.Work work) {
         highest = Math.max(highest, volts);
         lowest = Math.min(lowest, volts);
-        failed |= loaded && volts < failsBelow();
+        failed |= work != Board.Work.IDLE && volts < failsBelow(work);
     }
 
     /** Time passes at this voltage, 0 for off; both parts near the warmth their power would give them in the end. */
-    void warm(double seconds, double volts, boolean loaded) {
-        double share = 1 - Math.exp(-seconds / board.warmth().seconds());
-        double chip = chipWatts(volts, loaded) * board.warmth().chip();
-        double regulator = regulatorWatts(volts, loaded) * board.warmth().regulator();
-        chipWarmth += share * (chip - chipWarmth);
-        regulatorWarmth += share * (regulator - regulatorWarmth);
+    void warm(double seconds, double volts, double amperes) {
+        Board.Warmth warmth = board.warmth();
+        chipWarmth += share(seconds, warmth.seconds()) * (volts * amperes * warmth.chip() - chipWarmth);
+        regulatorWarmth += share(seconds, warmth.regulatorSeconds())
+                * (regulatorWatts(volts, amperes) * warmth.regulator() - regulatorWarmth);
+    }
+
+    private static double share(double seconds, double constant) {
+        return 1 - Math.exp(-seconds / constant);
     }
 
     boolean failed() {
@@ -59,23 +62,23 @@ final class Fate {
     }
 
     /** Between the cold and the hot fail voltage, by how warm the chip is against its warmth at stock. */
-    private double failsBelow() {
-        double full = chipWatts(board.stock(), true) * board.warmth().chip();
+    private double failsBelow(Board.Work work) {
+        double full = board.warmAtStock() - board.warmth().room();
         double share = full <= 0 ? 1 : Math.max(0, Math.min(1, chipWarmth / full));
         double cold = board.failing().cold();
-        return cold + share * (board.failing().hot() - cold) + runOffset;
+        double shift = work == Board.Work.OTHER
+                ? board.load().other().map(Board.Other::failsHigher).orElse(0.0)
+                : 0;
+        return cold + share * (board.failing().hot() - cold) + shift + runOffset;
     }
 
-    private double chipWatts(double volts, boolean loaded) {
-        return volts * board.amperes(volts, loaded);
-    }
-
-    private double regulatorWatts(double volts, boolean loaded) {
+    private double regulatorWatts(double volts, double amperes) {
         if (board.regulator().switching()) {
             // A switching regulator of these years loses about a fifth of what it delivers (common practice, no
             // source).
-            return 0.2 * chipWatts(volts, loaded);
+            return 0.2 * volts * amperes;
         }
-        return volts > 0 ? (board.divider().input() - volts) * board.amperes(volts, loaded) : 0;
+        double input = board.divider().input() - board.divider().inputOhms() * amperes;
+        return volts > 0 ? (input - volts) * amperes : 0;
     }
 }

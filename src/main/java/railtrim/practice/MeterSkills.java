@@ -80,7 +80,7 @@ final class MeterSkills {
         }
     }
 
-    /** Runs the load for as long as the step asks, and a little longer. */
+    /** Runs the load for as long as the step asks, and a little longer: on a way down with another program, that one. */
     private static Answer look(Skill.Asked asked, Workpiece piece) {
         return asked.picked(load(asked, piece).id());
     }
@@ -108,6 +108,12 @@ final class MeterSkills {
     }
 
     private static Seen load(Skill.Asked asked, Workpiece piece) {
-        return piece.bench.runLoad(asked.course().dwellLeft() + 10.0);
+        double wait = asked.course().dwellLeft();
+        boolean other = asked.field().startsWith("down.") && anotherLoad(asked);
+        return other ? piece.bench.runOther(wait + 10) : piece.bench.runLoad(wait + 10);
+    }
+
+    private static boolean anotherLoad(Skill.Asked asked) {
+        return asked.figures().chose("fault.again", "load");
     }
 }

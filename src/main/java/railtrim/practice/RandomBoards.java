@@ -71,7 +71,7 @@ public final class RandomBoards {
                                 && family.pinouts().get(outline).contains(PinRole.SWITCH)),
                 divider,
                 load(divider),
-                new Board.Warmth(between(5, 12), between(5, 12), between(40, 180), between(18, 26)),
+                new Board.Warmth(between(5, 12), between(5, 12), between(40, 180), between(40, 180), between(18, 26)),
                 failing(divider));
     }
 
@@ -95,6 +95,9 @@ public final class RandomBoards {
                 bias * between(0.8, 1.3),
                 Math.min(input, known(family.inputHighest(), 60)),
                 dropout,
+                between(0, 0.05),
+                0,
+                0,
                 OptionalDouble.empty(),
                 between(0, 0.003),
                 40 * Math.pow(50, chance.nextDouble()),
@@ -113,13 +116,18 @@ public final class RandomBoards {
                 "the longest test there is",
                 between(0.3, 1.5),
                 between(0.4, 0.8),
-                chance.nextDouble() < 0.8 ? Heat.LoadKind.DIGITAL : Heat.LoadKind.CONSTANT_CURRENT);
+                chance.nextDouble() < 0.8 ? Heat.LoadKind.DIGITAL : Heat.LoadKind.CONSTANT_CURRENT,
+                between(0, 0.15),
+                1,
+                Optional.of(new Board.Other(
+                        "another test that works the chip in another way",
+                        between(0.6, 1),
+                        stock(divider) * between(-0.012, 0.006))));
     }
 
     /** Fails at 75 to 92 % of stock; usually warm, now and then cold. */
     private Board.Failing failing(Board.Divider divider) {
-        double stock =
-                divider.magnitude(divider.upper().value(), divider.lower().value());
+        double stock = stock(divider);
         double hot = stock * between(0.75, 0.92);
         double cold = hot + stock * between(-0.025, 0.012);
         Seen[] shows = {Seen.GLITCH, Seen.RESET, Seen.ERRORS};
@@ -129,6 +137,10 @@ public final class RandomBoards {
                 stock * between(0.001, 0.005),
                 stock * between(1.15, 1.4),
                 shows[chance.nextInt(shows.length)]);
+    }
+
+    private static double stock(Board.Divider divider) {
+        return divider.magnitude(divider.upper().value(), divider.lower().value());
     }
 
     private double between(double low, double high) {

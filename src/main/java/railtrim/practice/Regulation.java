@@ -17,7 +17,7 @@ final class Regulation {
         boolean acrossUpper = divider.place() == Place.OUT_ADJ || divider.place() == Place.NEGATIVE_OUT_ADJ;
         double held = acrossUpper ? upper : lower;
         double adjusted = acrossUpper ? lower : upper;
-        double ceiling = Math.max(0, divider.input() - divider.dropout());
+        double ceiling = divider.ceiling(0);
         // A short where the reference is held, or a break in the other leg, leaves the regulator nothing to hold on to.
         if (held <= 0 || Double.isInfinite(adjusted)) {
             return ceiling;

@@ -16,6 +16,9 @@ final class TrimmerSkills {
     /** Long enough for the chip to be at room temperature, seconds. */
     private static final double COLD = 3600;
 
+    /** So many runs give a measured spread; more are seldom worth an evening. */
+    private static final int RUNS = 5;
+
     private TrimmerSkills() {}
 
     static void teach(Map<String, Skill> skills, Workpiece piece) {
@@ -60,14 +63,18 @@ final class TrimmerSkills {
         skills.put("setting.trimmer", asked -> onItsOwn(asked, piece));
     }
 
-    /** About a quarter below stock, but clear of the reference, which nothing can go below. */
+    /**
+     * A third below stock, where hardly a chip still works, but clear of the reference, which nothing can go below; less deep each time no trimmer is
+     * to be had for it.
+     */
     private static Answer lowest(Skill.Asked asked) {
         OptionalDouble stock = asked.figures().stock();
         OptionalDouble reference = asked.figures().reference();
         if (stock.isEmpty() || reference.isEmpty()) {
             return new Answer.Stuck("aim.lowest: stock or reference is not known yet");
         }
-        double lowest = Math.max(0.75 * stock.getAsDouble(), reference.getAsDouble() + 0.15 * stock.getAsDouble());
+        int before = asked.figures().history("aim.lowest").size();
+        double lowest = Math.max((0.68 + 0.03 * before) * stock.getAsDouble(), 1.1 * reference.getAsDouble());
         return asked.typed(Workpiece.volts(lowest));
     }
 
@@ -140,16 +147,20 @@ final class TrimmerSkills {
             return new Answer.Stuck(asked.field() + ": there is no target to turn to");
         }
         double wanted = target.getAsDouble();
+        double most = asked.course()
+                .expected(asked.field())
+                .map(range -> Math.max(Math.abs(range.low()), Math.abs(range.high())))
+                .orElse(Double.POSITIVE_INFINITY);
         return withTrimmer(asked, piece, part -> {
             if (part.fine().isPresent()) {
                 comeNear(piece, part, wanted);
-                settle(
-                        piece,
-                        new Screw(part.fine().get(), travel -> piece.bench.turnFine(part, travel)),
-                        wanted,
-                        neverBelow);
-            } else {
-                settle(piece, new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel)), wanted, neverBelow);
+            }
+            Screw screw = part.fine()
+                    .map(fine -> new Screw(fine, travel -> piece.bench.turnFine(part, travel)))
+                    .orElseGet(() -> new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel)));
+            settle(piece, screw, wanted, neverBelow);
+            while (magnitude(piece) > most && screw.trimmer().travel() > 0) {
+                screw.by(-1);
             }
             return asked.typed(piece.rail());
         });
@@ -233,17 +244,18 @@ final class TrimmerSkills {
         return piece.bench.glance();
     }
 
-    /** Three ways down: the first, one more while warm, and one from cold. */
+    /** Five ways down in all: the second from cold, the third with another program where the board has one. */
     private static Answer again(Skill.Asked asked, Workpiece piece) {
-        long runs = asked.figures().history("fault.again").size();
-        if (runs == 0) {
-            return asked.picked("hot");
+        long runs = asked.figures().history("fault.again").size() + 1;
+        if (runs >= RUNS) {
+            return asked.picked("enough");
         }
         if (runs == 1) {
             piece.bench.waitSeconds(COLD);
             return asked.picked("cold");
         }
-        return asked.picked("enough");
+        boolean another = runs == 2 && piece.board().load().other().isPresent();
+        return asked.picked(another ? "load" : "hot");
     }
 
     private static Answer target(Skill.Asked asked) {

@@ -10,16 +10,31 @@ import railtrim.quantity.Unit;
 
 /**
  * A meter as it lies on the bench: one of its kind, with its own errors, which stay inside the accuracy its maker promises. Every range
- * has one gain error and one offset, drawn once, as a real meter's do; the display then rounds to whole counts.
+ * has one gain error and one offset, drawn once, as a real meter's do; the gain wanders a little with the hours, and the display rounds to whole
+ * counts. On volts the meter itself draws a current.
  */
 public final class VirtualMeter {
     /** Errors of one range: {@code gain} a fraction of the reading, {@code offset} in counts. */
     private record Error(double gain, double offset) {}
 
+    /** Input resistance on volts, ohms, of nearly all digital meters. */
+    public static final double INPUT_OHMS = 10e6;
+
+    /**
+     * So much of the promised error in proportion is not fixed but wanders over the day: for a bench meter the 24-hour figure is about 0.4 of the
+     * one-year figure (Agilent 34401A, specifications, 10 V range: 15 and 35 ppm of reading).
+     */
+    private static final double WANDERS = 0.3;
+
+    /** It wanders up and down once in so many seconds. */
+    private static final double DAY = 8 * 3600;
+
     private final Meter meter;
     private final List<Error> voltErrors;
     private final List<Error> ohmErrors;
     private final double leadOhms;
+    private final double phase;
+    private double wander;
 
     public VirtualMeter(Meter meter, RandomGenerator chance) {
         this.meter = meter;
@@ -27,6 +42,13 @@ public final class VirtualMeter {
         this.ohmErrors = errors(meter.ohms(), chance);
         // Leads have 0.1 to 0.2 Ω (RS IDM71 manual p11); a little more for worn plugs.
         this.leadOhms = 0.1 + 0.15 * chance.nextDouble();
+        this.phase = 2 * Math.PI * chance.nextDouble();
+        at(0);
+    }
+
+    /** It is so many seconds later than when it was taken out. */
+    void at(double seconds) {
+        wander = Math.sin(2 * Math.PI * seconds / DAY + phase);
     }
 
     public Meter meter() {
@@ -79,7 +101,7 @@ public final class VirtualMeter {
         double passed = 0;
         for (int i = 0; i < meter.volts().size(); i++) {
             Meter.Range range = meter.volts().get(i);
-            double value = onRange(volts, range, voltErrors.get(i), i == 0 ? 0 : passed);
+            double value = onRange(volts, range, voltErrors.get(i), passed);
             if (fits(value, range)) {
                 return value;
             }
@@ -94,9 +116,9 @@ public final class VirtualMeter {
     }
 
     /** @param passed full scale of the range below, 0 for none */
-    private static double onRange(double truth, Meter.Range range, Error error, double passed) {
+    private double onRange(double truth, Meter.Range range, Error error, double passed) {
         double resolution = range.accuracy().resolution();
-        double counts = Math.rint(truth * (1 + error.gain()) / resolution + error.offset());
+        double counts = Math.rint(truth * (1 + gain(error, range)) / resolution + error.offset());
         // What was too much for the smaller range is not shown as less than that range holds: the display tells the
         // range by its decimals.
         double least = passed == 0 ? 0 : Math.floor(passed / resolution) + 1;
@@ -105,7 +127,11 @@ public final class VirtualMeter {
         return resolution < 1 ? shown / Math.rint(1 / resolution) : shown * resolution;
     }
 
-    private static Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
+    private double gain(Error error, Meter.Range range) {
+        return (1 - WANDERS) * error.gain() + WANDERS * range.accuracy().percent() / 100 * wander;
+    }
+
+    private Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
         double passed = 0;
         for (int i = 0; i < ranges.size(); i++) {
             Meter.Range range = ranges.get(i);

@@ -34,7 +34,7 @@ final class Worth {
     }
 
     static OptionalDouble expert(Board board, Series series, double tolerance, int most) {
-        double floor = openFor(board, board.failing().worst() + MarginBudget.AGEING_ALLOWANCE * board.stock());
+        double floor = openFor(board, board.worstFail() + MarginBudget.AGEING_ALLOWANCE * board.stock());
         Board.Divider divider = board.divider();
         double reference = divider.reference().value();
         if (floor <= reference * 1.001 || floor >= board.stock() * 0.999) {
@@ -61,12 +61,12 @@ final class Worth {
     private static double openFor(Board board, double loaded) {
         double open = loaded;
         for (int i = 0; i < 20; i++) {
-            open = loaded + board.divider().outputOhms() * board.amperes(open, true);
+            open = loaded + board.divider().outputOhms() * board.amperes(open);
         }
         return open;
     }
 
     private static double watts(Board board, double volts) {
-        return volts * board.amperes(volts, true);
+        return volts * board.amperes(volts);
     }
 }

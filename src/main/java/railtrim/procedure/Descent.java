@@ -32,6 +32,7 @@ final class Descent {
     private double pending = Double.NaN;
     private double position = Double.NaN;
     private double aimedFrom = Double.NaN;
+    private boolean fine;
     private double lastRead = Double.NaN;
     private long roundBase;
     private long terminal;
@@ -62,7 +63,8 @@ final class Descent {
         if (fact instanceof Fact.Choice choice) {
             return SAID.contains(choice.field());
         }
-        return fact instanceof Fact.Alarm || fact instanceof Fact.Resumed || fact instanceof Fact.Power;
+        boolean named = fact instanceof Fact.Note note && note.field().equals("run.load");
+        return named || fact instanceof Fact.Alarm || fact instanceof Fact.Resumed || fact instanceof Fact.Power;
     }
 
     private void take(Entry entry) {
@@ -110,6 +112,7 @@ final class Descent {
             case "fault.again" -> {
                 if (!choice.option().equals("enough") && ended) {
                     run++;
+                    fine = trials.stream().anyMatch(Trial::fault);
                     cold = choice.option().equals("cold");
                     anotherLoad = choice.option().equals("load");
                     ended = false;
@@ -141,7 +144,7 @@ final class Descent {
             return;
         }
         // What was aimed at stays what it was: this very trial must not move the aim it is judged by.
-        aimedFrom = Double.isNaN(position) ? reentry() + figures.stepVolts() : position;
+        aimedFrom = Double.isNaN(position) ? reentry() + step() : position;
         trials.add(new Trial(run, pending, fault, cold, load(), held));
         rounds++;
         boolean last = fault || option.equals("enough") || atFloor(pending);
@@ -174,7 +177,7 @@ final class Descent {
     }
 
     private boolean atFloor(double volts) {
-        return volts - figures.floor().orElse(0) < figures.stepVolts() / 2;
+        return volts - figures.floor().orElse(0) < step() / 2;
     }
 
     List<Trial> trials() {
@@ -236,7 +239,7 @@ final class Descent {
             return OptionalDouble.empty();
         }
         double from = ended ? aimedFrom : position;
-        double aim = Double.isNaN(from) ? reentry() : from - figures.stepVolts();
+        double aim = Double.isNaN(from) ? reentry() : from - step();
         return OptionalDouble.of(Math.max(figures.floor().getAsDouble(), aim));
     }
 
@@ -245,7 +248,12 @@ final class Descent {
         return Double.isNaN(position) ? OptionalDouble.empty() : OptionalDouble.of(position);
     }
 
-    /** From the trimmer's maximum: back to where it was good before, or, on a repeat, a few decrements above the highest fault. */
+    /** The first way down looks for the fault in whole decrements; the others know where it lies and measure it in small ones. */
+    double step() {
+        return fine ? figures.fineStepVolts() : figures.stepVolts();
+    }
+
+    /** From the trimmer's maximum: back to where it was good before, or, on a repeat, one whole decrement above the highest fault. */
     private double reentry() {
         double highest = figures.start().orElse(figures.stock().orElseThrow()) - figures.stepVolts();
         OptionalDouble good = lastGood();
@@ -257,6 +265,6 @@ final class Descent {
                 .mapToDouble(Trial::volts)
                 .max()
                 .orElse(highest);
-        return Math.min(highest, fault + 2 * figures.stepVolts());
+        return Math.min(highest, fault + figures.stepVolts());
     }
 }

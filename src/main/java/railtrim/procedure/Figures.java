@@ -139,7 +139,7 @@ public final class Figures {
                 .map(fact -> ((Fact.Choice) fact).option());
     }
 
-    boolean chose(String field, String option) {
+    public boolean chose(String field, String option) {
         return choice(field).filter(option::equals).isPresent();
     }
 
@@ -357,6 +357,11 @@ public final class Figures {
     /** Size of one decrement: 1 % of stock or two counts of the meter, whichever is more, in whole 5 mV; a choice of this program, no standard. */
     public double stepVolts() {
         return margin.stepVolts();
+    }
+
+    /** Size of one decrement where the fault is measured once more: 0.3 % of stock or two counts of the meter; a choice of this program. */
+    double fineStepVolts() {
+        return margin.fineStepVolts();
     }
 
     public OptionalDouble lastGood() {

@@ -56,6 +56,13 @@ final class MarginFigures {
         return Math.max(0.005, Math.round(least / 0.005) * 0.005);
     }
 
+    /** In whole counts, for what is less than a count apart no meter tells apart. */
+    double fineStepVolts() {
+        double stock = figures.stock().orElse(0);
+        double count = figures.voltResolution(stock);
+        return Math.min(stepVolts(), Math.max(2, Math.round(0.003 * stock / count)) * count);
+    }
+
     Optional<FailVoltage> failVoltage() {
         return figures.memo(
                 "fail",

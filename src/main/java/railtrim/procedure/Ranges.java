@@ -223,9 +223,11 @@ final class Ranges {
         if (target.isEmpty() || floor.isEmpty()) {
             return Optional.empty();
         }
-        double slack = Math.max(0.75 * figures.stepVolts(), figures.voltResolution(target.getAsDouble()));
+        double slack = Math.max(0.75 * figures.descent().step(), figures.voltResolution(target.getAsDouble()));
+        // A trimmer may have no place between: then the next one down is taken, and what was read counts.
+        double further = Math.max(slack, 0.75 * figures.stepVolts());
         double low = Math.max(
-                floor.getAsDouble() - figures.voltResolution(floor.getAsDouble()), target.getAsDouble() - slack);
+                floor.getAsDouble() - figures.voltResolution(floor.getAsDouble()), target.getAsDouble() - further);
         return Optional.of(signed(figures, low, target.getAsDouble() + slack, "expected.down"));
     }
 

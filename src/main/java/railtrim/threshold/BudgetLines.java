@@ -99,10 +99,9 @@ final class BudgetLines {
     }
 
     /**
-     * Fault and target are read with the same meter on the same range a little apart, so an error in proportion to the reading is in both and falls out. What is
-     * left in each reading is the last digits, linearity and drift between the days. That rest is at most 1/√2 of a reading's standard uncertainty for the
-     * usual meters, and two such readings differ by √2 times it: one whole standard uncertainty, doubled for 95 %. Two ranges have a scale error of their
-     * own each, so nothing is taken to cancel.
+     * Fault and target are read with the same meter on the same range a little apart, so what is the same in both falls out. What is left of the
+     * difference is given as one standard uncertainty ({@link railtrim.quantity.Accuracy#differenceUncertainty}), doubled for 95 %. Two ranges have a
+     * scale error of their own each, so nothing is taken to cancel.
      */
     private Line meter() {
         double expanded = 2 * given.meterUncertainty();

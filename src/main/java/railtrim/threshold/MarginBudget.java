@@ -42,7 +42,7 @@ public record MarginBudget(
 
     /**
      * @param step size of the last decrement, volts, 0 or more
-     * @param meterUncertainty standard, of one voltage reading, or of the difference of two where there are two ranges, volts, 0 or more
+     * @param meterUncertainty standard, of the difference of two voltage readings, volts, 0 or more
      * @param stock magnitude, volts: allowances are fractions of it
      * @param oneRange whether the meter shows the fault and the setting on the same range: then what is in proportion to the reading cancels
      * @param tried what the runs covered
@@ -65,11 +65,11 @@ public record MarginBudget(
         /** The same, with fault and setting read by this meter: on one range of it, or where the margin reaches into the next, on two. */
         public Given readWith(Meter meter) {
             Accuracy low = meter.voltsAt(fail.fail());
-            double atFault = low.standardUncertainty(fail.fail());
-            Given same = withMeter(atFault, true);
+            Given same = withMeter(low.differenceUncertainty(fail.fail()), true);
             double setting = MarginBudget.of(same).recommended();
             Accuracy high = meter.voltsAt(setting);
-            return low.equals(high) ? same : withMeter(Math.hypot(atFault, high.standardUncertainty(setting)), false);
+            double apart = Math.hypot(low.standardUncertainty(fail.fail()), high.standardUncertainty(setting));
+            return low.equals(high) ? same : withMeter(apart, false);
         }
 
         private Given withMeter(double uncertainty, boolean one) {
