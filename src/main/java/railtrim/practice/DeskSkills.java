@@ -59,7 +59,8 @@ final class DeskSkills {
                 "run.load",
                 asked -> board.load()
                         .other()
-                        .map(other -> asked.typed(other.name()))
+                        .map(other -> asked.typed(
+                                other.name() + ", then " + board.load().name()))
                         .orElseGet(() -> new Answer.Stuck("run.load: the board has no other load")));
         skills.put("current.known", asked -> asked.picked("yes"));
         skills.put("load.current", asked -> asked.typed(plain(board.load().stockAmperes(), "A")));

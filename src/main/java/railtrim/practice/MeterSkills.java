@@ -80,7 +80,7 @@ final class MeterSkills {
         }
     }
 
-    /** Runs the load for as long as the step asks, and a little longer: on a way down with another program, that one. */
+    /** Runs the load for as long as the step asks, and a little longer: on a way down with another program, that one and then the named one. */
     private static Answer look(Skill.Asked asked, Workpiece piece) {
         return asked.picked(load(asked, piece).id());
     }
@@ -110,7 +110,10 @@ final class MeterSkills {
     private static Seen load(Skill.Asked asked, Workpiece piece) {
         double wait = asked.course().dwellLeft();
         boolean other = asked.field().startsWith("down.") && anotherLoad(asked);
-        return other ? piece.bench.runOther(wait + 10) : piece.bench.runLoad(wait + 10);
+        if (other && piece.bench.runOther(wait + 10) != Seen.WELL) {
+            return piece.bench.seen();
+        }
+        return piece.bench.runLoad(wait + 10);
     }
 
     private static boolean anotherLoad(Skill.Asked asked) {

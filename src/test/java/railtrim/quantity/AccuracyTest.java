@@ -59,4 +59,13 @@ class AccuracyTest {
         BadInput refused = assertThrows(BadInput.class, made::run);
         assertEquals("quantity.accuracy-impossible", refused.told().key());
     }
+
+    /** 3.3 V on a 6000-count meter of ±(0.5 % + 3): 0.57 of 16.5 mV is 9.405 mV; √((9.405² + 2·1²)/3) = 5.491 mV. A whole reading has 11.26 mV. */
+    @Test
+    void twoReadingsNearEachOtherDifferByLessThanEitherIsOff() {
+        Accuracy accuracy = new Accuracy(0.5, 3, 0.001);
+        assertEquals(0.005491, accuracy.differenceUncertainty(3.3), 1e-6);
+        assertEquals(0.005491, accuracy.differenceUncertainty(-3.3), 1e-6);
+        assertEquals(0.011258, accuracy.standardUncertainty(3.3), 1e-6);
+    }
 }

@@ -92,19 +92,19 @@ class MarginBudgetTest {
     }
 
     /**
-     * A 2000-count meter shows up to 1.999 V in millivolts and more in hundredths. Fault 1.80 V, setting about 1.95 V: one range, 0.5 % of 1.80 V + 2 mV =
-     * 11 mV, over √3, doubled: 12.7 mV. Fault 1.95 V, setting above 2 V: 11.75 mV and 0.5 % + 20 mV, nothing cancels.
+     * A 2000-count meter shows up to 1.999 V in millivolts and more in hundredths. Fault 1.80 V, setting about 1.95 V: one range; of 0.5 % of 1.80 V the
+     * 0.57 that wanders is 5.13 mV, and a count of 1 mV on either side: √((5.13² + 2)/3), doubled: 6.1 mV. Fault 1.95 V, setting above 2 V: 11.75 mV and 0.5 % + 20 mV, nothing cancels.
      */
     @Test
     void twoRangesOfAMeterCancelNothing() {
         MarginBudget one = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.82, -1.80)), 2.5, 0.02, 0, ALL)
                 .readWith(Meter.basic()));
-        assertEquals(2 * 0.011 / Math.sqrt(3), volts(one, "meter"), 1e-9);
+        assertEquals(2 * Math.sqrt((5.13 * 5.13 + 2) / 3) / 1000, volts(one, "meter"), 1e-9);
         assertEquals("threshold.basis.meter", line(one, "meter").basis().key());
         MarginBudget two = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.97, -1.95)), 2.5, 0.02, 0, ALL)
                 .readWith(Meter.basic()));
-        // the setting is 1.95 V + 20 mV + spread 75 mV + meter 13.6 mV + drift 12.5 mV + ageing 25 mV, up to 2.100 V
-        double high = (0.005 * 2.1 + 0.02) / Math.sqrt(3);
+        // the setting is 1.95 V + 20 mV + spread 75 mV + meter 6.6 mV + drift 12.5 mV + ageing 25 mV, up to 2.090 V
+        double high = (0.005 * 2.09 + 0.02) / Math.sqrt(3);
         double low = (0.005 * 1.95 + 0.002) / Math.sqrt(3);
         assertEquals(2 * Math.hypot(low, high), volts(two, "meter"), 1e-9);
         assertEquals(
