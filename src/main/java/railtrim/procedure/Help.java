@@ -56,7 +56,7 @@ public record Help(String topic, String what, Optional<String> how, String wrong
                     Map.entry("rail-ohms", "rail\\.ohms|proof\\.rail|fit\\.rail"),
                     Map.entry("stock", "base\\.rail|stock\\.volts"),
                     Map.entry("input", "input\\.volts"),
-                    Map.entry("load", "load\\.name"),
+                    Map.entry("load", "(load\\.name|run\\.load)"),
                     Map.entry("current", "current\\.known|load\\.current"),
                     Map.entry("thermometer", "temp\\.how"),
                     Map.entry("room", "(fit\\.)?temp\\.room"),

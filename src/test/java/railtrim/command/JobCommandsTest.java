@@ -69,7 +69,7 @@ class JobCommandsTest {
         assertEquals(0, check.exit(), check.err());
         assertTrue(check.json().get("elsewhere").getAsBoolean(), "the demo is nobody’s own");
         assertTrue(check.json().get("complete").getAsBoolean());
-        assertEquals(2, check.number("version"));
+        assertEquals(3, check.number("version"));
         Ran text = Ran.reading("help\n", "text", shown);
         assertEquals(2, text.exit());
         assertTrue(text.out().contains("another computer"), text.out());

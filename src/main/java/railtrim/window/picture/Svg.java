@@ -46,7 +46,7 @@ final class Svg {
                 }
             }
         }
-        return view.getScene() != null && view.getScene().getFill() instanceof Color color ? color : Color.WHITE;
+        return (Color) view.getScene().getFill();
     }
 
     private void shape(Shape shape) {
