@@ -6,6 +6,7 @@ import java.util.Optional;
 import railtrim.circuit.Leg;
 import railtrim.circuit.Place;
 import railtrim.job.Fact;
+import railtrim.parts.Resistors;
 import railtrim.procedure.Figures;
 import railtrim.quantity.PlainText;
 import railtrim.report.Checklist.Block;
@@ -39,7 +40,7 @@ final class DividerDrawing {
         boolean upper = place.loweringLeg() == Leg.UPPER;
         shapes.add(new Shape.Line(STEM, TOP, STEM, BOTTOM, "thick"));
         node(TOP, source.say(place == Place.SHUNT ? "report.divider.cathode" : "report.divider.output"));
-        node(MIDDLE, source.say("report.divider.adjust"));
+        node(MIDDLE, source.say(place == Place.FB_GND ? "report.divider.feedback" : "report.divider.adjust"));
         node(BOTTOM, source.say(place == Place.SHUNT ? "report.divider.anode" : "report.divider.ground"));
         resistor(STEM, TOP, MIDDLE, "part", ownPart(upper));
         resistor(STEM, MIDDLE, BOTTOM, "part", ownPart(!upper));
@@ -69,7 +70,10 @@ final class DividerDrawing {
 
     private Optional<String> added() {
         if (fitted()) {
-            return read("hand.ohms").map(ohms -> source.say("report.divider.resistor", ohms));
+            String parts = figures.chosen()
+                    .map(Resistors.Candidate::partsInWords)
+                    .orElse(source.say("report.divider.resistor"));
+            return read("hand.ohms").map(ohms -> source.say("report.divider.added", parts, ohms));
         }
         return figures.choice("solder.pair").isEmpty()
                 ? Optional.empty()

@@ -31,10 +31,17 @@ final class HandoverPart {
         return List.of(new Block.Deeds(List.of(
                 source.say("report.undo.off"),
                 source.say("report.undo.dead"),
-                source.say(fitted() ? "report.undo.take-off" : "report.undo.take-trimmer-off", leg),
+                source.say(takeOff(), leg),
                 source.say("report.undo.leave"),
                 source.say("report.undo.measure", ohms),
                 source.say("report.undo.on", source.volts(figures.stock())))));
+    }
+
+    private String takeOff() {
+        if (!fitted()) {
+            return "report.undo.take-trimmer-off";
+        }
+        return new ResistorPart(source).several() ? "report.undo.take-off-two" : "report.undo.take-off";
     }
 
     private boolean fitted() {

@@ -90,6 +90,11 @@ final class ResistorPart {
         return source.say("report.resistor.bands", Display.part(ohms), names);
     }
 
+    /** Whether what was fitted is more than one part, so that each has to come off again. */
+    boolean several() {
+        return figures.chosen().filter(chosen -> chosen.values().size() > 1).isPresent();
+    }
+
     /** "1.2 kΩ, 1 %", with what was chosen; where nothing was, what was measured. */
     String fittedInWords() {
         Optional<Resistors.Candidate> chosen = figures.chosen();

@@ -34,9 +34,14 @@ final class SummaryPart {
         if (!figures.choice("fit.left").equals(Optional.of("resistor-only"))) {
             return source.say("report.changed.nothing");
         }
-        String part = new ResistorPart(source).fittedInWords();
+        ResistorPart resistor = new ResistorPart(source);
+        String part = resistor.fittedInWords();
         return source.say(
-                "report.changed.fitted", part, leg(), source.volts(figures.stock()), source.volts(figures.fitted()));
+                resistor.several() ? "report.changed.fitted-two" : "report.changed.fitted",
+                part,
+                leg(),
+                source.volts(figures.stock()),
+                source.volts(figures.fitted()));
     }
 
     private String leg() {

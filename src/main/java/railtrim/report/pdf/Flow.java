@@ -9,6 +9,9 @@ import railtrim.report.Checklist.Pair;
 
 /** Writes headings, texts, lists, tables and pictures one below the other. */
 final class Flow {
+    /** Room for a line that leads in a table, the table's head and its first row, points. */
+    private static final double LEAD_IN = 80;
+
     private static final double DRAWN = 0.75;
     private static final double INDENT = 14;
     private static final double NAMES = 0.34;
@@ -22,7 +25,7 @@ final class Flow {
     /** @param leadsIn whether it says what the table below it is, and must not be left alone at the foot of a page */
     void block(Block block, boolean leadsIn) throws IOException {
         if (leadsIn) {
-            pages.need(80);
+            pages.need(LEAD_IN);
         }
         if (block instanceof Block.Says says) {
             paragraph(says.text(), Type.TEXT, "P");
@@ -45,10 +48,17 @@ final class Flow {
         }
     }
 
-    /** A heading stays with what follows; {@code mark} stands after it in a frame. */
     PDStructureElement heading(String text, String mark, Type type, String tag) throws IOException {
+        return heading(text, mark, type, tag, List.of());
+    }
+
+    /** A heading stays with the first of the blocks that follow; {@code mark} stands after it in a frame. */
+    PDStructureElement heading(String text, String mark, Type type, String tag, List<Block> follows)
+            throws IOException {
         List<String> lines = broken(text, type, pages.width());
-        pages.need(lines.size() * type.lead() + (type == Type.STEP ? 50 : 75));
+        boolean picture = !follows.isEmpty() && follows.get(0) instanceof Block.Picture;
+        double next = picture ? room((Block.Picture) follows.get(0)) : LEAD_IN;
+        pages.need(lines.size() * type.lead() + next + 20);
         if (!pages.fresh()) {
             pages.down(type == Type.STEP ? 7 : 11);
         }
@@ -134,11 +144,21 @@ final class Flow {
         pages.down(5);
     }
 
+    private double scale(Block.Picture picture) {
+        return Math.min(DRAWN, pages.width() / picture.drawing().width());
+    }
+
+    /** What a picture and the beginning of its words take. */
+    private double room(Block.Picture picture) throws IOException {
+        int caption = broken(picture.inWords(), Type.NOTE, pages.width()).size();
+        return picture.drawing().height() * scale(picture) + Math.min(caption, 8) * Type.NOTE.lead() + 8;
+    }
+
     private void picture(Block.Picture picture) throws IOException {
-        double scale = Math.min(DRAWN, pages.width() / picture.drawing().width());
+        double scale = scale(picture);
         double height = picture.drawing().height() * scale;
         List<String> caption = broken(picture.inWords(), Type.NOTE, pages.width());
-        pages.need(height + Math.min(caption.size(), 8) * Type.NOTE.lead() + 8);
+        pages.need(room(picture));
         pages.down(2);
         PDStructureElement figure = pages.structure().in(pages.structure().whole(), "Figure");
         figure.setAlternateDescription(picture.inWords());

@@ -88,7 +88,8 @@ public final class PdfReport {
     private void section(Pages pages, Flow flow, Section section) throws IOException {
         boolean part = section.level() == 2;
         // Every page and the top of it carry the mark already; on each part it is for those who hold one sheet.
-        flow.heading(section.title(), section.mark(), part ? Type.PART : Type.STEP, part ? "H2" : "H3");
+        flow.heading(
+                section.title(), section.mark(), part ? Type.PART : Type.STEP, part ? "H2" : "H3", section.blocks());
         if (part) {
             bookmark(pages, section.title());
         }

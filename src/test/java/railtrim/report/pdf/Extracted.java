@@ -28,6 +28,14 @@ public final class Extracted {
         }
     }
 
+    /** One page's text proper, line by line. */
+    static String words(PDDocument document, int page) throws IOException {
+        WithoutEdges reader = new WithoutEdges();
+        reader.setStartPage(page);
+        reader.setEndPage(page);
+        return reader.getText(document);
+    }
+
     /** Leaves out what the file itself marks as no part of the text (ISO 32000-1, 14.8.2.2: artifacts). */
     private static final class WithoutEdges extends PDFTextStripper {
         private final Deque<Boolean> artifact = new ArrayDeque<>();

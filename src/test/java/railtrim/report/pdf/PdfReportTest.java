@@ -115,6 +115,27 @@ class PdfReportTest {
         }
     }
 
+    /** Whoever holds one sheet would look for what belongs to the heading on it. */
+    @Test
+    void noHeadingStandsAloneAtTheFootOfAPage() throws IOException {
+        State half = SampleJobs.first(finished, finished.job().entries().size() / 2);
+        for (State job : List.of(finished, half)) {
+            Checklist list = of(job);
+            List<String> headings = list.sections().stream()
+                    .map(section -> Extracted.bare(section.title() + section.mark()))
+                    .toList();
+            for (Paper paper : Paper.values()) {
+                try (PDDocument document = Loader.loadPDF(PdfReport.write(list, WORDS, paper))) {
+                    for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                        String[] lines = Extracted.words(document, page).strip().split("\\R");
+                        String last = Extracted.bare(lines[lines.length - 1]);
+                        assertFalse(headings.contains(last), paper + " page " + page + " ends with " + last);
+                    }
+                }
+            }
+        }
+    }
+
     @Test
     void theSameJobGivesTheSameBytes() {
         assertArrayEquals(pdf, PdfReport.write(of(finished), WORDS, Paper.A4));
