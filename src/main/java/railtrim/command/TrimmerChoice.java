@@ -13,6 +13,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.quantity.Unit;
 
 /** {@code trimmer}: ranks trimmers for a circuit, with the stop resistor each needs; or judges the one in hand. */
 @Command(name = "trimmer", description = "${bundle:command.trimmer.about}")
@@ -109,6 +110,8 @@ final class TrimmerChoice implements Asked {
         Trimmers.InHand judged = Trimmers.judge(circuit, wish, top, 0, minimum, 0);
         int fewest = wish.turns().get(0);
         double ohmsPerTurn = (top - minimum) / fewest;
+        double current =
+                minimum > 0 ? (circuit.magnitude(minimum) - circuit.reference()) / minimum : circuit.legCurrent();
         return new Rated(
                 maximum,
                 0,
@@ -122,7 +125,8 @@ final class TrimmerChoice implements Asked {
                 1000 * ohmsPerTurn * circuit.sensitivity(top),
                 1000 * ohmsPerTurn * circuit.sensitivity(circuit.addedFor(wish.lowest())),
                 1000 * ohmsPerTurn * circuit.sensitivity(circuit.addedFor(wish.lowest())),
-                minimum > 0 ? (circuit.magnitude(minimum) - circuit.reference()) / minimum : circuit.legCurrent(),
+                current,
+                current * current * minimum,
                 Trimmers.wiperLimit(maximum),
                 judged.verdict(),
                 judged.reasons());
@@ -168,6 +172,12 @@ final class TrimmerChoice implements Asked {
         if (!rated.isEmpty()) {
             Rated first = rated.get(0);
             first.reasons().forEach(reason -> sheet.say(words.of(reason)));
+            sheet.say(words.of(
+                    "command.trimmer.end",
+                    Display.of(first.endCurrent(), Unit.AMPERE),
+                    Display.of(first.wiperLimit(), Unit.AMPERE),
+                    Display.of(first.endPower(), Unit.WATT),
+                    Display.volts(circuit.signed(first.lowestBare()))));
         }
         return sheet;
     }
@@ -187,6 +197,7 @@ final class TrimmerChoice implements Asked {
             double perTurnLowest,
             double coarsePerTurnLowest,
             double endCurrent,
+            double endPower,
             double wiperLimit,
             Trimmers.Verdict verdict,
             List<Message> reasons) {
@@ -205,6 +216,7 @@ final class TrimmerChoice implements Asked {
                     one.millivoltsPerTurnLowest(),
                     one.coarseMillivoltsPerTurnLowest(),
                     one.endCurrent(),
+                    one.endPower(),
                     Trimmers.wiperLimit(one.nominal()),
                     one.verdict(),
                     one.reasons());
@@ -234,6 +246,7 @@ final class TrimmerChoice implements Asked {
                     .put("millivoltsPerTurnStart", perTurnStart)
                     .put("coarseMillivoltsPerTurn", coarsePerTurnLowest)
                     .put("endCurrent", endCurrent)
+                    .put("endPower", endPower)
                     .put("wiperLimit", wiperLimit)
                     .put("verdict", word())
                     .put("reasons", reasons.stream().map(words::of).toList());

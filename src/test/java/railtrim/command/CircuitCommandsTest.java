@@ -278,4 +278,20 @@ class CircuitCommandsTest {
         JsonArray array = ran.json().getAsJsonArray(key);
         return array.asList().stream().map(JsonElement::getAsJsonObject).collect(Collectors.toList());
     }
+
+    /** By the law 560 Ω across 220 Ω leaves 1.65478 V over 560 Ω: 2.955 mA, 4.890 mW; a 10 kΩ track of half a watt carries 7.07 mA. */
+    @Test
+    void theEndOfTravelSaysWhatWiperAndStopTake() {
+        Ran ran = Ran.line("trimmer --place out-adj --reference 1.25V --upper 120R --lower 220R --bias 60uA"
+                + " --start-drop 2% --lowest 2.9V --json");
+        com.google.gson.JsonObject ten = ran.json().getAsJsonArray("trimmers").asList().stream()
+                .map(each -> each.getAsJsonObject())
+                .filter(each -> each.get("nominal").getAsDouble() == 10_000)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0.002955, ten.get("endCurrent").getAsDouble(), 5e-7);
+        assertEquals(0.00489, ten.get("endPower").getAsDouble(), 5e-6);
+        assertEquals(0.00707, ten.get("wiperLimit").getAsDouble(), 5e-6);
+        assertEquals(1.25, ten.get("lowestBare").getAsDouble(), 1e-9);
+    }
 }
