@@ -51,18 +51,12 @@ final class StartPage {
                         .node());
         addRecent(begin);
         begin.getChildren()
-                .add(Build.button(
-                        "worksheet",
-                        words.of("window.print.blank"),
-                        () -> new PrintSheet(
-                                        shell,
-                                        Optional.empty(),
-                                        shell.surroundings().jobFolder(),
-                                        Printed.WORKSHEET)
-                                .ask(),
-                        "link"));
-        begin.getChildren()
-                .add(Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
+                .add(Build.row(
+                        "start-links",
+                        Build.button("worksheet", words.of("window.print.blank"), this::worksheet, "link"),
+                        Build.button(
+                                "glossary", words.of("window.glossary"), () -> new HelpSheet(shell).glossary(), "link"),
+                        Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link")));
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);
@@ -72,6 +66,10 @@ final class StartPage {
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("start-scroll");
         return scroll;
+    }
+
+    private void worksheet() {
+        new PrintSheet(shell, Optional.empty(), shell.surroundings().jobFolder(), Printed.WORKSHEET).ask();
     }
 
     private Node mark() {

@@ -138,7 +138,7 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
             double thick) {
         sheet.writeWithin(words.of(key), LEFT - 6, y, LABEL, Align.RIGHT, Type.SMALL, Ink.TEXT);
         double end = piece(sheet, "picture.board.chip", key, LEFT, y, perUnit, chip, ink, thick);
-        piece(sheet, "picture.divider.regulator", key, end, y, perUnit, regulator, Ink.METAL, thick);
+        piece(sheet, "picture.divider.regulator", key, end, y, perUnit, regulator, Ink.BODY, thick);
     }
 
     /** @return its right end */
@@ -170,7 +170,7 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
         double x = LEFT;
         x = legend(sheet, x, y, "picture.board.chip", data.chip().powerAfter().isPresent() ? Ink.ADDED : Ink.WARM_FILL);
         if (data.regulator().powerBefore().isPresent()) {
-            legend(sheet, x, y, "picture.divider.regulator", Ink.METAL);
+            legend(sheet, x, y, "picture.divider.regulator", Ink.BODY);
         } else {
             sheet.writeWithin(
                     words.of("picture.heat.unknown"), x, y, sheet.width() - x - 4, Align.LEFT, Type.SMALL, Ink.QUIET);
