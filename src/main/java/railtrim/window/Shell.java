@@ -55,6 +55,7 @@ final class Shell {
         Keys.install(scene, this::enter, this::escape);
         shortcut("F1", this::help);
         Keys.undo(scene, this::takeBack);
+        new CopyNumber(scene, words).watch();
         shortcut("Shortcut+PLUS", theme::bigger);
         shortcut("Shortcut+EQUALS", theme::bigger);
         shortcut("Shortcut+MINUS", theme::smaller);

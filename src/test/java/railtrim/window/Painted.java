@@ -17,9 +17,9 @@ import javafx.scene.text.Text;
 
 /** What lies under what, told from the colours that the style sheets came out at, in the order in which it is painted. */
 final class Painted {
-    private record Layer(Node node, Insets insets, Color colour, double opacity) {
+    private record Layer(Node node, Insets insets, Color colour, double opacity, Bounds inScene) {
         /** What a node lies in is below it even where that is scrolled out of sight; what scrolls lies over nothing but its own. */
-        boolean under(Node other, Point2D inScene) {
+        boolean under(Node other, Point2D at) {
             Node scrolled = null;
             for (Node each = other; each != null; each = each.getParent()) {
                 if (each == node) {
@@ -27,7 +27,7 @@ final class Painted {
                 }
                 scrolled = scrolled == null && each instanceof ScrollPane ? each : scrolled;
             }
-            return (scrolled == null || within(scrolled)) && covers(inScene);
+            return inScene.contains(at) && (scrolled == null || within(scrolled)) && covers(at);
         }
 
         private boolean within(Node whole) {
@@ -39,8 +39,8 @@ final class Painted {
             return false;
         }
 
-        private boolean covers(Point2D inScene) {
-            Point2D at = node.sceneToLocal(inScene);
+        private boolean covers(Point2D point) {
+            Point2D at = node.sceneToLocal(point);
             if (node instanceof Shape shape) {
                 return shape.contains(at);
             }
@@ -84,7 +84,7 @@ final class Painted {
 
     private void add(Node node, Insets insets, Object paint, double opacity) {
         if (paint instanceof Color colour && colour.getOpacity() * opacity > 0) {
-            layers.add(new Layer(node, insets, colour, opacity));
+            layers.add(new Layer(node, insets, colour, opacity, node.localToScene(node.getLayoutBounds())));
         }
     }
 
