@@ -69,7 +69,7 @@ public final class StepSums {
                 .mapToObj(stock -> new Working("sum.what.step")
                         .given("Vstock", stock, Unit.VOLT, "sum.given.stock")
                         .given("d", figures.voltResolution(stock), Unit.VOLT, "sum.given.digit")
-                        .line("step", "to5mV(max(0.01 · Vstock, 2 · d))", figures.stepVolts(), Unit.VOLT)
+                        .line("step", "to5mV(max(0.01 · Vstock; 2 · d))", figures.stepVolts(), Unit.VOLT)
                         .from("sum.from.step"))
                 .findFirst();
     }
@@ -117,7 +117,7 @@ public final class StepSums {
                 .given("floor", figures.floor().getAsDouble(), Unit.VOLT, "sum.given.floor")
                 .given("step", figures.stepVolts(), Unit.VOLT, "sum.given.step");
         String aim = from(figures, working);
-        return Optional.of(working.line("target", "max(floor, " + aim + ")", target.getAsDouble(), Unit.VOLT)
+        return Optional.of(working.line("target", "max(floor; " + aim + ")", target.getAsDouble(), Unit.VOLT)
                 .from("sum.from.next"));
     }
 
@@ -132,7 +132,7 @@ public final class StepSums {
         OptionalDouble good = figures.lastGood();
         if (good.isPresent()) {
             working.given("V", good.getAsDouble(), Unit.VOLT, "sum.given.held");
-            return "min(Vstart − step, V)";
+            return "min(Vstart − step; V)";
         }
         OptionalDouble fault = figures.trials().stream()
                 .filter(Trial::fault)
@@ -142,7 +142,7 @@ public final class StepSums {
             return "Vstart − step";
         }
         working.given("Vfault", fault.getAsDouble(), Unit.VOLT, "sum.given.fault");
-        return "min(Vstart − step, Vfault + 2 · step)";
+        return "min(Vstart − step; Vfault + 2 · step)";
     }
 
     static Optional<Working> recommended(Figures figures) {

@@ -119,7 +119,7 @@ public final class Sums {
         String top = "Vmax";
         if (figures.input().isPresent()) {
             working.given("Vin", figures.input().getAsDouble(), Unit.VOLT, "sum.given.input");
-            top = "min(Vmax, Vin)";
+            top = "min(Vmax; Vin)";
         }
         return Optional.of(
                 ends(working, "1.02 · Vref", "1.02 · " + top, Unit.VOLT).from("sum.from.between"));
@@ -219,7 +219,7 @@ public final class Sums {
         Working working = range().given("Vref", figures.reference().orElseThrow(), Unit.VOLT, vref())
                 .given("Vstock", figures.stock().orElseThrow(), Unit.VOLT, "sum.given.stock")
                 .given("step", figures.stepVolts(), Unit.VOLT, "sum.given.step");
-        return Optional.of(ends(working, "max(1.05 · Vref, 0.6 · Vstock)", "Vstock − 2 · step", Unit.VOLT)
+        return Optional.of(ends(working, "max(1.05 · Vref; 0.6 · Vstock)", "Vstock − 2 · step", Unit.VOLT)
                 .from("sum.from.choice"));
     }
 
@@ -256,7 +256,7 @@ public final class Sums {
         repeat(working);
         working.line("Vlow", "Vref + (Vstock − Vref) / Rhigh · (Rhigh ∥ Ra)", most.magnitude(added), Unit.VOLT);
         working.line("Vhigh", "Vref + (Vstock − Vref) / Rlow · (Rlow ∥ Ra)", least.magnitude(added), Unit.VOLT);
-        return Optional.of(ends(working, "Vlow − 2 · r", "min(Vhigh + 2 · r, Vstock + r / 2)", Unit.VOLT)
+        return Optional.of(ends(working, "Vlow − 2 · r", "min(Vhigh + 2 · r; Vstock + r / 2)", Unit.VOLT)
                 .from("sum.from.law"));
     }
 
@@ -270,9 +270,9 @@ public final class Sums {
                                         ? "sum.given.start-read"
                                         : "sum.given.start-foretold")
                         .given("Vstock", figures.stock().orElseThrow(), Unit.VOLT, "sum.given.stock"))
-                .line("s", "max(0.015 · V, 2 · r)", Math.max(0.015 * start, 2 * Ranges.repeat(figures)), Unit.VOLT);
+                .line("s", "max(0.015 · V; 2 · r)", Math.max(0.015 * start, 2 * Ranges.repeat(figures)), Unit.VOLT);
         return Optional.of(
-                ends(working, "V − s", "min(V + s, Vstock + r / 2)", Unit.VOLT).from("sum.from.choice"));
+                ends(working, "V − s", "min(V + s; Vstock + r / 2)", Unit.VOLT).from("sum.from.choice"));
     }
 
     private Optional<Working> near(OptionalDouble volts, double part, String says) {
@@ -284,8 +284,8 @@ public final class Sums {
     private Working beside(Working working, double value, double part) {
         repeat(working).given("Vstock", figures.stock().orElseThrow(), Unit.VOLT, "sum.given.stock");
         working.line(
-                "s", "max(" + part + " · V, 2 · r)", Math.max(part * value, 2 * Ranges.repeat(figures)), Unit.VOLT);
-        return ends(working, "V − s", "min(V + s, Vstock + r / 2)", Unit.VOLT);
+                "s", "max(" + part + " · V; 2 · r)", Math.max(part * value, 2 * Ranges.repeat(figures)), Unit.VOLT);
+        return ends(working, "V − s", "min(V + s; Vstock + r / 2)", Unit.VOLT);
     }
 
     private Optional<Working> fitted() {
@@ -305,10 +305,10 @@ public final class Sums {
                 .given("df", figures.voltResolution(floor), Unit.VOLT, "sum.given.digit")
                 .line(
                         "s",
-                        "max(0.75 · step, dt)",
+                        "max(0.75 · step; dt)",
                         Math.max(0.75 * figures.stepVolts(), figures.voltResolution(target)),
                         Unit.VOLT);
-        return Optional.of(ends(working, "max(floor − df, target − s)", "target + s", Unit.VOLT)
+        return Optional.of(ends(working, "max(floor − df; target − s)", "target + s", Unit.VOLT)
                 .from("sum.from.choice"));
     }
 
@@ -317,7 +317,7 @@ public final class Sums {
         Working working = range().given("target", target, Unit.VOLT, "sum.given.target")
                 .given("step", figures.stepVolts(), Unit.VOLT, "sum.given.step")
                 .given("d", figures.voltResolution(target), Unit.VOLT, "sum.given.digit");
-        return Optional.of(ends(working, "target − d / 2", "target + max(0.5 · step, 2 · d)", Unit.VOLT)
+        return Optional.of(ends(working, "target − d / 2", "target + max(0.5 · step; 2 · d)", Unit.VOLT)
                 .from("sum.from.choice"));
     }
 
@@ -335,8 +335,8 @@ public final class Sums {
                 .given("Rlow", figures.bestCaseCircuit().orElseThrow().leg(), Unit.OHM, "sum.given.leg-low")
                 .given("Rhigh", figures.worstCircuit().orElseThrow().leg(), Unit.OHM, "sum.given.leg-high");
         repeat(working)
-                .line("V1", "max(V − 2 · r, 1.001 · Vref)", low, Unit.VOLT)
-                .line("V2", "min(V + 2 · r, 0.9999 · Vstock)", high, Unit.VOLT);
+                .line("V1", "max(V − 2 · r; 1.001 · Vref)", low, Unit.VOLT)
+                .line("V2", "min(V + 2 · r; 0.9999 · Vstock)", high, Unit.VOLT);
         return Optional.of(ends(
                         working,
                         "0.95 · Rlow · (V1 − Vref) / (Vstock − V1)",

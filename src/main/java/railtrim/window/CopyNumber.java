@@ -24,7 +24,7 @@ import railtrim.procedure.Words;
 /** Any number on the page can be copied: from the menu that the right button or the menu key opens, or with Ctrl C where the focus is. */
 final class CopyNumber {
     private static final Pattern NUMBER =
-            Pattern.compile("[−-]?\\d+(?:\\.\\d+)?(?: ?(?:[kMmµn]?[VΩAW]|°C|%|min|s|mV)(?!\\p{L}))?");
+            Pattern.compile("[−-]?\\d+(?:[.,]\\d+)?(?: ?(?:[kMmµn]?[VΩAW]|°C|%|min|s|mV)(?!\\p{L}))?");
     private static final KeyCombination COPY = KeyCombination.valueOf("Shortcut+C");
 
     private final Scene scene;
@@ -122,7 +122,7 @@ final class CopyNumber {
     }
 
     private MenuItem item(String text, boolean whole) {
-        MenuItem item = new MenuItem(whole ? words.of("window.copy.text") : words.of("window.copy", text));
+        MenuItem item = new MenuItem(whole ? words.of("window.copy-number.text") : words.of("window.copy-number", text));
         item.setMnemonicParsing(false);
         item.setOnAction(event -> copy(text));
         return item;

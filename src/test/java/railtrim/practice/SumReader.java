@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 final class SumReader {
     private static final Pattern TOKEN = Pattern.compile(
-            "\\s*(?:(\\d+(?:\\.(\\d+))?)(?: ?(k|M|m|µ|n)?(V|Ω|A|W|°C|%))?|(max|min|to5mV|up5mV)(?=\\()|([-+−·/∥(),]))");
+            "\\s*(?:(\\d+(?:\\.(\\d+))?)(?: ?(k|M|m|µ|n)?(V|Ω|A|W|°C|%))?|(max|min|to5mV|up5mV)(?=\\()|([-+−·/∥();]))");
 
     private record Number(double value, double halfDigit) {}
 
@@ -112,7 +112,7 @@ final class SumReader {
         }
         expect("(");
         double value = sum();
-        while (is(",")) {
+        while (is(";")) {
             next();
             double other = sum();
             value = token.equals("max") ? Math.max(value, other) : Math.min(value, other);

@@ -98,7 +98,7 @@ class SumsTest {
         // By hand: 1.250 + 0.01734 · 118.2·2000/(118.2+2000) = 1.250 + 0.01734 · 111.604 = 3.185.
         double[] range = SumReader.range("1.250 V + 17.34 mA · (118.2 Ω ∥ 2.000 kΩ)");
         assertTrue(range[0] < 3.1852 && range[1] > 3.1852 && range[1] - range[0] < 0.01, range[0] + " " + range[1]);
-        assertEquals(0.035, SumReader.range("to5mV(max(0.01 · 3.300 V, 2 · 1.000 mV))")[0], 0.0051);
+        assertEquals(0.035, SumReader.range("to5mV(max(0.01 · 3.300 V; 2 · 1.000 mV))")[0], 0.0051);
         assertThrows(AssertionError.class, () -> SumReader.range("1.250 V + x"));
         assertThrows(AssertionError.class, () -> SumReader.range("(1 V"));
     }

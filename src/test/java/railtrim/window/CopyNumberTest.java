@@ -31,6 +31,7 @@ class CopyNumberTest {
     void numbersAreFoundWithTheirUnits() {
         assertEquals(List.of("3.200 V", "3.600 V"), CopyNumber.numbers("Expect 3.200 V to 3.600 V"));
         assertEquals(List.of("-3.3 V", "4.7 kΩ", "1 %"), CopyNumber.numbers("from −3.3 V with 4.7 kΩ, 1 %"));
+        assertEquals(List.of("3,200 V", "3,6 V"), CopyNumber.numbers("Expect 3,200 V, at most 3,6 V"));
         assertEquals(List.of("11", "46"), CopyNumber.numbers("Baseline · step 11 of 46"));
         assertEquals(List.of("2"), CopyNumber.numbers("2 Volts")); // a unit is its sign, not a word
         assertEquals(List.of(), CopyNumber.numbers("no number here"));

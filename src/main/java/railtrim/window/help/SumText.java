@@ -2,6 +2,7 @@ package railtrim.window.help;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -12,6 +13,8 @@ import railtrim.window.kit.Build;
 
 /** A sum as it is written on paper: the formula, the numbers put in, the result, and where each number is from. */
 public final class SumText {
+    private static final Pattern NUMBER = Pattern.compile("\\d+\\.\\d+");
+
     private SumText() {}
 
     /** A way to a sum. @param now the sum as it stands when the button is pressed */
@@ -26,15 +29,20 @@ public final class SumText {
         return button;
     }
 
+    /** Each number of a formula as the reader's country writes it. */
+    private static String numbers(Words words, String formula) {
+        return NUMBER.matcher(formula).replaceAll(number -> words.number(number.group()));
+    }
+
     static Node of(Words words, Sum sum) {
         VBox box = Build.column("help-text");
         for (Sum.Line line : sum.lines()) {
             VBox lines = Build.column(
                     "sum-lines",
-                    Build.prose(line.symbol() + " = " + line.formula(), "sum-line"),
-                    Build.prose("  = " + line.putIn(), "sum-line"));
+                    Build.prose(line.symbol() + " = " + numbers(words, line.formula()), "sum-line"),
+                    Build.prose("  = " + numbers(words, line.putIn()), "sum-line"));
             if (!line.putIn().equals(line.result())) {
-                lines.getChildren().add(Build.prose("  = " + line.result(), "sum-line", "sum-result"));
+                lines.getChildren().add(Build.prose("  = " + numbers(words, line.result()), "sum-line", "sum-result"));
             }
             box.getChildren().add(lines);
         }
