@@ -31,7 +31,7 @@ public final class CommandLineStart {
 
     private int run(String... arguments) {
         try {
-            return answer(commandLine(), arguments);
+            return answer(commandLine(asked(arguments)), arguments);
         } catch (ParameterException e) {
             return wrong(Refusals.of(e, words));
         } catch (BadOption e) {
@@ -63,18 +63,25 @@ public final class CommandLineStart {
         return answer.exit();
     }
 
-    private CommandLine commandLine() {
+    /** Describing a command takes time, so where one is named, only that one is described; else all of them. */
+    private static List<String> asked(String... arguments) {
+        boolean named = arguments.length > 0 && Commands.NAMES.contains(arguments[0]);
+        return named ? List.of(arguments[0]) : Commands.NAMES;
+    }
+
+    private CommandLine commandLine(List<String> names) {
         CommandSpec root = CommandSpec.create().name("railtrim");
         root.usageMessage().description("${bundle:command.about}");
         root.addOption(help());
         CommandLine commandLine = new CommandLine(root);
-        for (Asked command : commands()) {
+        for (String name : names) {
+            Asked command = Commands.of(name, terminal, words);
             CommandSpec spec = CommandSpec.forAnnotatedObject(command);
             spec.addOption(help());
             if (!(command instanceof TextCommand)) {
                 spec.addOption(json());
             }
-            commandLine.addSubcommand(spec.name(), new CommandLine(spec));
+            commandLine.addSubcommand(name, new CommandLine(spec));
         }
         // A value that begins with @ is a value, never the name of a file with more options.
         return commandLine
@@ -96,28 +103,6 @@ public final class CommandLineStart {
                 .usageHelp(true)
                 .description("${bundle:command.option.help}")
                 .build();
-    }
-
-    private List<Asked> commands() {
-        return List.of(
-                new Predict(words),
-                new FaultTable(words),
-                new Solve(words),
-                new TrimmerChoice(words),
-                new ResistorChoice(words),
-                new Preferred(words),
-                new Mark(words),
-                new Margin(words),
-                new HeatFigures(words),
-                new MeterAccuracy(words),
-                new Rehearse(words, terminal),
-                new Check(words),
-                new Report(words),
-                new WorksheetCommand(words),
-                new ShelfCommand(words),
-                new Copy(words),
-                new Share(words),
-                new TextCommand(terminal, words));
     }
 
     /** One line, whatever was typed: what it repeats may hold anything. */
