@@ -122,7 +122,8 @@ final class CopyNumber {
     }
 
     private MenuItem item(String text, boolean whole) {
-        MenuItem item = new MenuItem(whole ? words.of("window.copy-number.text") : words.of("window.copy-number", text));
+        MenuItem item =
+                new MenuItem(whole ? words.of("window.copy-number.text") : words.of("window.copy-number", text));
         item.setMnemonicParsing(false);
         item.setOnAction(event -> copy(text));
         return item;

@@ -29,12 +29,22 @@ final class CompareView {
         }
         column.getChildren().add(Build.prose(words.of("shelf.compare.differs"), "sheet-text"));
         comparison.picture().ifPresent(picture -> column.getChildren().add(new DrawnView(picture)));
-        column.getChildren().add(table());
+        column.getChildren().add(wide(table()));
         ScrollPane scroll = new ScrollPane(column);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("step-scroll");
         scroll.setId("shelf-compared");
         scroll.setAccessibleText(words.of("shelf.compare.part"));
+        return scroll;
+    }
+
+    /** With large text the table is wider than the window; the plot above it is not to grow with it. */
+    private Node wide(Node table) {
+        ScrollPane scroll = new ScrollPane(table);
+        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinHeight(ScrollPane.USE_PREF_SIZE);
+        scroll.setAccessibleText(words.of("shelf.compare.part"));
+        scroll.getStyleClass().add("step-scroll");
         return scroll;
     }
 
