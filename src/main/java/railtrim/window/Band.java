@@ -36,6 +36,7 @@ final class Band {
     private final VBox whole;
     private final FileNews news;
     private final Kept kept;
+    private boolean tight;
 
     Band(Words words, Shell shell, Export export, Kept kept, Desk desk) {
         this.words = words;
@@ -64,6 +65,16 @@ final class Band {
         return whole;
     }
 
+    /** Whether there is room only for what is not as it should be. */
+    void tight(boolean is) {
+        tight = is;
+        presentSaved();
+    }
+
+    private void presentSaved() {
+        Build.present(savedBox, !tight || !savedBox.getStyleClass().contains("saved-good"));
+    }
+
     void show(Desk desk) {
         State state = desk.state();
         Step step = desk.shown().step();
@@ -74,6 +85,7 @@ final class Band {
         phase.setText(words.of("phase." + step.phase().id()));
         position.setText(position(state, step));
         saved.setText(saved(desk, state));
+        presentSaved();
         news.show();
     }
 

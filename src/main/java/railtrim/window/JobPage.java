@@ -29,6 +29,12 @@ final class JobPage {
     /** Below this width, in widths of the root font, the way shows its pads only. */
     private static final double NARROW = 66;
 
+    /** Below this width the band has no room for all is well. */
+    private static final double TIGHT = 42;
+
+    /** Below this height a step that waits for its cautions leaves out why it is there. */
+    private static final double LOW = 30;
+
     private static final PseudoClass NARROW_PAGE = PseudoClass.getPseudoClass("narrow");
 
     /**
@@ -104,6 +110,8 @@ final class JobPage {
         double widths = page.getWidth() / shell.theme().pixels();
         boolean narrow = widths < NARROW;
         page.pseudoClassStateChanged(NARROW_PAGE, narrow);
+        band.tight(widths < TIGHT);
+        step.low(page.getHeight() < LOW * shell.theme().pixels());
         way.fold(narrow);
         step.narrow(narrow);
         side.width(Math.max(14, Math.min(34, (widths - (narrow ? 4 : 17)) * 0.42))

@@ -50,6 +50,8 @@ final class StepPane {
     private Optional<CardView> card = Optional.empty();
     private String built = "";
     private String goal = "";
+    private boolean low;
+    private boolean locked;
 
     StepPane(Words words, Desk desk, Shell shell, Export export, Runnable focusNext) {
         this.words = words;
@@ -91,6 +93,12 @@ final class StepPane {
         if (cautions.narrow(is) && card.isEmpty()) {
             show();
         }
+    }
+
+    /** In a low window the cautions come before the reason. */
+    void low(boolean is) {
+        low = is;
+        Build.present(why, !(low && locked));
     }
 
     void timePassed() {
@@ -135,7 +143,8 @@ final class StepPane {
         card = Optional.empty();
         StepState state = desk.shown();
         boolean working = desk.working();
-        boolean locked = working && !state.open().isEmpty();
+        locked = working && !state.open().isEmpty();
+        Build.present(why, !(low && locked));
         if (!built.equals(state.step().id())) {
             build(state.step().id());
         }

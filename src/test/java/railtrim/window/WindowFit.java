@@ -1,8 +1,10 @@
 package railtrim.window;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeoutException;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -12,6 +14,8 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.text.Text;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.Words;
 
 /** Finds writing in a window that is cut short, leaves its place, or lies on other writing. */
 final class WindowFit {
@@ -29,7 +33,22 @@ final class WindowFit {
         this.where = where;
     }
 
-    static List<String> problems(String where, Scene scene) {
+    /** What is found on pages in a window of that size, its text so many pixels high. */
+    static List<String> problems(Words words, Path folder, List<Moment> pages, int width, int height, int text)
+            throws TimeoutException {
+        List<String> found = new ArrayList<>();
+        Procedure procedure = Procedure.builtIn();
+        try (Opened window = Opened.with(words, folder)) {
+            window.size(width, height, text);
+            for (Moment page : pages) {
+                window.show(page, procedure);
+                found.addAll(window.fx(() -> problems(page.name(), window.shell.scene())));
+            }
+        }
+        return found;
+    }
+
+    private static List<String> problems(String where, Scene scene) {
         WindowFit fit = new WindowFit(where);
         fit.look(scene.getRoot(), new BoundingBox(0, 0, scene.getWidth(), scene.getHeight()), false);
         fit.compare();

@@ -13,8 +13,10 @@ import railtrim.procedure.State;
  * @param outline empty before it is chosen
  * @param roles pin 1 first, then the tab where there is one; shorter or empty where not given yet
  * @param clips whether the spots are held by clips
+ * @param asked whether what the pins do is being asked for
  */
-record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, List<Spot> spots, boolean clips) {
+record PackageData(
+        Optional<Outline> outline, List<Optional<PinRole>> roles, List<Spot> spots, boolean clips, boolean asked) {
     PackageData {
         roles = List.copyOf(roles);
         spots = List.copyOf(spots);
@@ -26,7 +28,8 @@ record PackageData(Optional<Outline> outline, List<Optional<PinRole>> roles, Lis
                 figures.outline(),
                 figures.outline().isPresent() ? figures.pins() : List.of(),
                 Touch.of(state).spots(),
-                Touch.of(state).clips());
+                Touch.of(state).clips(),
+                state.current().missing().stream().anyMatch(field -> field.startsWith("pin.")));
     }
 
     /** @param pin 1 for the first */

@@ -24,9 +24,9 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         sheet.writeLines(seen, 8, 33, sheet.width() - 16, 1, Align.LEFT, Type.PLAIN, Ink.QUIET);
         String note = note(shape);
         double noteTop =
-                sheet.height() - 8 - sheet.linesOf(note, sheet.width() - 16, 2, Type.PLAIN) * Type.PLAIN.lead();
+                sheet.height() - 8 - sheet.linesOf(note, sheet.width() - 16, 3, Type.PLAIN) * Type.PLAIN.lead();
         sheet.writeLines(
-                note, 8, noteTop + Type.PLAIN.lead() / 2, sheet.width() - 16, 2, Align.LEFT, Type.PLAIN, Ink.TEXT);
+                note, 8, noteTop + Type.PLAIN.lead() / 2, sheet.width() - 16, 3, Align.LEFT, Type.PLAIN, Ink.TEXT);
         whole(sheet, shape, 44, noteTop - 6);
     }
 
@@ -37,6 +37,10 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
     private String note(OutlineShape shape) {
         if (data.clips()) {
             return words.of("picture.package.clips");
+        }
+        if (data.asked()) {
+            return words.of(shape.fromFront() ? "picture.package.first.front" : "picture.package.first") + " "
+                    + words.of("picture.package.press");
         }
         if (data.groundElsewhere()) {
             return words.of("picture.package.ground");
@@ -92,7 +96,7 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
 
     /** What a pin is, and where that is not said yet, how to say it. */
     private String asked(String said, Optional<PinRole> role) {
-        return role.isPresent() ? said : words.of("picture.package.detail.ask", said);
+        return role.isPresent() || !data.asked() ? said : words.of("picture.package.detail.ask", said);
     }
 
     private String role(PinRole role) {

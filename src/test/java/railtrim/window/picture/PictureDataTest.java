@@ -173,6 +173,7 @@ class PictureDataTest {
                         Optional.of(PinRole.INPUT),
                         Optional.of(PinRole.OUTPUT)),
                 Spot.pair(PinRole.OUTPUT, PinRole.ADJUST),
+                false,
                 false);
         assertEquals(Optional.empty(), data.spotAt(2));
         assertEquals(Spot.Probe.RED, data.spotAtTab().orElseThrow().probe());
@@ -185,6 +186,7 @@ class PictureDataTest {
                 Optional.of(Outline.SOT_223),
                 List.of(Optional.of(PinRole.ADJUST), Optional.of(PinRole.OUTPUT), Optional.of(PinRole.INPUT)),
                 Spot.output(),
+                false,
                 false);
         assertTrue(data.groundElsewhere());
     }

@@ -84,7 +84,7 @@ class PointingTest {
     void aPinIsGivenItsRoleInThePicture() {
         Screen.on(() -> {
             Asked asked = new Asked();
-            PackageData data = new PackageData(Optional.of(Outline.TO_220), List.of(), List.of(), false);
+            PackageData data = new PackageData(Optional.of(Outline.TO_220), List.of(), List.of(), false, false);
             PictureView view = Screen.laidOut(new PackageDrawing(data, Samples.WORDS), asked, 340, 420);
             List<String> fields = view.details().stream()
                     .flatMap(detail -> detail.asks().stream())
@@ -99,7 +99,7 @@ class PointingTest {
     void aPackageIsPickedByPressingIt() {
         Screen.on(() -> {
             Asked asked = new Asked();
-            PackageData which = new PackageData(Optional.empty(), List.of(), List.of(), false);
+            PackageData which = new PackageData(Optional.empty(), List.of(), List.of(), false, false);
             PictureView view = Screen.laidOut(new PackageDrawing(which, Samples.WORDS), asked, 340, 420);
             Detail tab = view.details().stream()
                     .filter(detail -> detail.says().startsWith("SOT-223"))
@@ -114,7 +114,7 @@ class PointingTest {
     @Test
     void whatIsNotAskedNowCannotBeAnswered() {
         Screen.on(() -> {
-            PackageData which = new PackageData(Optional.empty(), List.of(), List.of(), false);
+            PackageData which = new PackageData(Optional.empty(), List.of(), List.of(), false, false);
             PictureView view = Screen.laidOut(new PackageDrawing(which, Samples.WORDS), 340, 420);
             // Answering.none() would throw.
             view.details().forEach(detail -> press(view, view.boundsOf(detail)));
@@ -129,7 +129,7 @@ class PointingTest {
             List<String> found = new ArrayList<>();
             for (Outline outline : Outline.values()) {
                 List<Optional<PinRole>> none = List.of();
-                PackageData data = new PackageData(Optional.of(outline), none, List.of(), false);
+                PackageData data = new PackageData(Optional.of(outline), none, List.of(), false, false);
                 PictureView view = Screen.laidOut(new PackageDrawing(data, Samples.WORDS), 340, 420);
                 for (Detail detail : view.details()) {
                     Bounds bounds = view.boundsOf(detail);

@@ -118,7 +118,7 @@ final class Samples {
     private static void packages(Map<String, Drawing> all) {
         all.put(
                 "package-which",
-                new PackageDrawing(new PackageData(Optional.empty(), List.of(), List.of(), false), WORDS));
+                new PackageDrawing(new PackageData(Optional.empty(), List.of(), List.of(), false, false), WORDS));
         List<PinRole> order = List.of(
                 PinRole.ADJUST,
                 PinRole.OUTPUT,
@@ -137,13 +137,13 @@ final class Samples {
                 roles.add(Optional.of(PinRole.OUTPUT));
             }
             PackageData data = new PackageData(
-                    Optional.of(outline), roles, List.of(red(PinRole.OUTPUT), black(PinRole.ADJUST)), true);
+                    Optional.of(outline), roles, List.of(red(PinRole.OUTPUT), black(PinRole.ADJUST)), true, false);
             all.put("package-" + outline.id(), new PackageDrawing(data, WORDS));
         }
         all.put(
                 "package-roles-missing",
                 new PackageDrawing(
-                        new PackageData(Optional.of(Outline.TO_220), List.of(Optional.empty()), List.of(), false),
+                        new PackageData(Optional.of(Outline.TO_220), List.of(Optional.empty()), List.of(), false, true),
                         WORDS));
         all.put(
                 "package-tab-probe",
@@ -156,6 +156,7 @@ final class Samples {
                                         Optional.of(PinRole.INPUT),
                                         Optional.of(PinRole.OUTPUT)),
                                 List.of(red(PinRole.OUTPUT), black(PinRole.GROUND)),
+                                false,
                                 false),
                         WORDS));
     }
