@@ -85,7 +85,7 @@ final class JobPage {
     /** A rehearsal: kept in memory only, on the time of the bench. */
     static JobPage practice(Shell shell, Course course, Bench bench) {
         BenchView view =
-                new BenchView(shell.words(), bench, () -> course.state().figures());
+                new BenchView(shell.words(), bench, () -> course, () -> new Practice(shell).begin(bench.board()));
         Desk desk = new Desk(course, bench, Optional.of(view::pass));
         String name = bench.board().label().name();
         Kept kept = new Kept(name, shell.surroundings().jobFolder(), List.of(), false, Optional.empty());

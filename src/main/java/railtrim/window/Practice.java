@@ -17,8 +17,9 @@ import railtrim.window.kit.Tile;
 
 /** A rehearsal of the whole job on a board that cannot be harmed. */
 final class Practice {
-    /** The boards that travel with the program. */
-    static final List<String> BOARDS = List.of("sound-board", "network-blade", "playout-module", "storage-controller");
+    /** The boards that travel with the program, the plainest first. */
+    static final List<String> BOARDS = List.of(
+            "sound-board", "storage-controller", "network-blade", "delay-unit", "studio-clock", "playout-module");
 
     private final Shell shell;
     private final Words words;
@@ -47,7 +48,8 @@ final class Practice {
         return new Tile("board-" + id, board.label().name(), board.label().teaches(), () -> begin(board));
     }
 
-    private void begin(Board board) {
+    /** The board as its maker left it, on an empty bench. */
+    void begin(Board board) {
         shell.sheet().close();
         begin(new Bench(board, Meter.middle(), new Random()));
     }

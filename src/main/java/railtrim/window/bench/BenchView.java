@@ -6,8 +6,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Bench;
-import railtrim.procedure.Figures;
+import railtrim.procedure.Course;
 import railtrim.procedure.Words;
+import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
 
 /** The whole bench, top to bottom: the meter, the board with its probes, power and load, the iron and the parts. */
@@ -26,15 +27,16 @@ public final class BenchView {
     private final ScrollPane scroll;
     private Runnable changed = () -> {};
 
-    /** @param figures what the job has chosen, for the drawer */
-    public BenchView(Words words, Bench bench, Supplier<Figures> figures) {
+    /** @param course what the job has chosen, and what it asks; @param again lays out the same board afresh */
+    public BenchView(Words words, Bench bench, Supplier<Course> course, Runnable again) {
         this.words = words;
         work = new Workbench(bench, words);
         panels = List.of(
                 new MeterPanel(words, work, this::deed),
+                new GuidePanel(words, work, course, again, this::deed),
                 new BoardPanel(words, work, this::deed),
                 new PowerPanel(words, work, this::deed),
-                new PartsPanel(words, work, figures, this::deed));
+                new PartsPanel(words, work, () -> course.get().state().figures(), this::deed));
         mishap.setId("mishap");
         VBox column = Build.column("bench");
         column.getChildren().add(panels.get(0).node());
@@ -65,12 +67,24 @@ public final class BenchView {
 
     /** Draws the bench again, for the job or the bench may have changed. */
     public void show() {
-        mishap.setText(work.mishap()
-                .map(each -> words.of("window.bench.mishap."
-                        + each.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')))
-                .orElse(""));
+        mishap.setText(work.mishap().map(this::told).orElse(""));
         Build.present(mishap, work.mishap().isPresent());
         panels.forEach(Panel::show);
+    }
+
+    /** What happened, how it came to that, and which check of the wizard finds it in time. */
+    private String told(Bench.Mishap what) {
+        String happened = words.of("window.bench.mishap."
+                + what.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        if (what != Bench.Mishap.DAMAGED) {
+            return happened;
+        }
+        Bench bench = work.bench();
+        return happened + " "
+                + words.of(
+                        "window.bench.blame." + Blame.of(bench, work.soldered()),
+                        Display.volts(bench.highestSeen()),
+                        Display.volts(bench.board().failing().damage()));
     }
 
     private void deed(Runnable work) {

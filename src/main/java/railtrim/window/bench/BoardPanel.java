@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -18,6 +19,8 @@ import javafx.scene.shape.Shape;
 import railtrim.practice.Node;
 import railtrim.practice.Part;
 import railtrim.procedure.Words;
+import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
 
 /**
@@ -27,6 +30,15 @@ import railtrim.window.kit.Build;
 final class BoardPanel implements BenchView.Panel {
     private static final double WIDTH = 370;
     private static final double HEIGHT = 216;
+
+    /** From here on nothing is touched, °C: the limit for held parts in IEC 62368-1, from memory. */
+    private static final double HANDS_OFF = 48;
+
+    /** Metal that burns in about a second, °C (Perkins, time to serious burn). */
+    private static final double BURNS = 68;
+
+    private static final PseudoClass WARM = PseudoClass.getPseudoClass("warm");
+    private static final PseudoClass HOT = PseudoClass.getPseudoClass("hot");
 
     /** Where a pad lies. */
     private record Spot(double x, double y) {}
@@ -48,6 +60,10 @@ final class BoardPanel implements BenchView.Panel {
     private final ToggleButton redNext;
     private final ToggleButton blackNext;
     private final Label added = Build.label("", "board-print");
+    private final Rectangle regulator = box(92, 24, 96, 62, "board-chip");
+    private final Rectangle chip = box(92, 104, 84, 52, "board-chip");
+    private final Label regulatorWarmth = Build.label("", "board-print");
+    private final Label chipWarmth = Build.label("", "board-print");
     private final Rectangle addedBody = box(0, 0, 16, 30, "board-added");
     private final VBox box;
     private boolean placeRed = true;
@@ -89,6 +105,8 @@ final class BoardPanel implements BenchView.Panel {
         lead(blackLead, held ? work.black() : Optional.empty(), 6);
         pads.forEach((node, pad) -> pad.setAccessibleText(said(node)));
         showAdded();
+        warm(regulator, regulatorWarmth, work.bench().regulatorTemperature());
+        warm(chip, chipWarmth, work.bench().chipTemperature());
     }
 
     private String said(Node node) {
@@ -106,10 +124,14 @@ final class BoardPanel implements BenchView.Panel {
                         track(330, 52, 330, 168),
                         track(250, 110, 330, 110),
                         track(140, 168, 330, 168),
-                        box(92, 24, 96, 62, "board-chip"),
+                        regulator,
+                        chip,
                         box(321, 66, 18, 30, "board-resistor"),
                         box(321, 124, 18, 30, "board-resistor"));
         print(104, 46, work.bench().board().regulator().marking());
+        print(104, 112, words.of("window.bench.chip"));
+        lay(regulatorWarmth, 104, 64);
+        lay(chipWarmth, 104, 132);
         print(14, 192, work.bench().board().label().name());
     }
 
@@ -197,8 +219,18 @@ final class BoardPanel implements BenchView.Panel {
         return rectangle;
     }
 
+    /** A part glows as it gets warmer, and says how warm it is: colour alone says nothing. */
+    private static void warm(Rectangle part, Label says, double celsius) {
+        says.setText(Display.of(Math.rint(celsius), Unit.CELSIUS));
+        part.pseudoClassStateChanged(WARM, celsius >= HANDS_OFF);
+        part.pseudoClassStateChanged(HOT, celsius >= BURNS);
+    }
+
     private void print(double x, double y, String text) {
-        Label label = Build.label(text, "board-print");
+        lay(Build.label(text, "board-print"), x, y);
+    }
+
+    private void lay(Label label, double x, double y) {
         label.setLayoutX(x);
         label.setLayoutY(y);
         label.setMouseTransparent(true);

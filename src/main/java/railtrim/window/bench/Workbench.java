@@ -82,9 +82,19 @@ final class Workbench {
         return resistor;
     }
 
-    /** What has just gone wrong, until the next deed. */
+    /** How many kinds of things have gone wrong so far. */
+    int mishaps() {
+        return told.size();
+    }
+
+    /** Where the trimmer, or else the fixed resistor, is soldered. */
+    Optional<Node.Pair> soldered() {
+        return trimmer.flatMap(Mounted::across).or(() -> resistor.flatMap(Mounted::across));
+    }
+
+    /** What has just gone wrong, until the next deed. A dead chip stays in sight. */
     Optional<Bench.Mishap> mishap() {
-        return mishap;
+        return told.contains(Bench.Mishap.DAMAGED) ? Optional.of(Bench.Mishap.DAMAGED) : mishap;
     }
 
     void mode(Mode chosen) {

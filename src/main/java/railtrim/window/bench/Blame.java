@@ -1,0 +1,23 @@
+package railtrim.window.bench;
+
+import java.util.Optional;
+import railtrim.circuit.Leg;
+import railtrim.practice.Bench;
+import railtrim.practice.Node;
+
+/** Why the chip got too much, as far as the bench shows: the last part of the key that says so, and which check finds it in time. */
+final class Blame {
+    private Blame() {}
+
+    static String of(Bench bench, Optional<Node.Pair> soldered) {
+        Leg lowering = bench.board().divider().place().loweringLeg();
+        if (soldered.isEmpty()) {
+            return "bare";
+        }
+        String across = soldered.get().id();
+        if (across.equals(Node.Pair.of(lowering).id())) {
+            return "open";
+        }
+        return across.equals(Node.Pair.of(lowering.other()).id()) ? "wrong-leg" : "wrong-pins";
+    }
+}

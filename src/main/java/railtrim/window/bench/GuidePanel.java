@@ -1,0 +1,98 @@
+package railtrim.window.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import railtrim.procedure.Course;
+import railtrim.procedure.Field;
+import railtrim.procedure.State;
+import railtrim.procedure.Words;
+import railtrim.window.kit.Build;
+
+/** What a teacher would say at the bench: a hint when asked, a fresh start, and at the end what the board was there to teach. */
+final class GuidePanel implements BenchView.Panel {
+    private final Words words;
+    private final Workbench work;
+    private final Supplier<Course> course;
+    private final Label hint = Build.prose("", "bench-hint");
+    private final Label lesson = Build.prose("", "bench-lesson");
+    private final VBox box;
+    private String asked = "";
+
+    /** @param again lays out the same board afresh */
+    GuidePanel(Words words, Workbench work, Supplier<Course> course, Runnable again, Consumer<Runnable> deed) {
+        this.words = words;
+        this.work = work;
+        this.course = course;
+        hint.setId("bench-hint-text");
+        lesson.setId("bench-lesson");
+        FlowPane row = new FlowPane(
+                Build.button(
+                        "bench-hint", words.of("window.bench.hint"), () -> deed.accept(() -> asked = now()), "plain"),
+                Build.button("bench-again", words.of("window.bench.afresh"), again, "plain"));
+        row.getStyleClass().add("bench-flow");
+        box = Build.column("bench-panel", row, hint, lesson);
+    }
+
+    @Override
+    public Node node() {
+        return box;
+    }
+
+    /** A hint stays until the question it was for is answered. */
+    @Override
+    public void show() {
+        boolean wanted = !asked.isEmpty() && asked.equals(now());
+        hint.setText(wanted ? hint() : "");
+        Build.present(hint, wanted);
+        boolean over = ended();
+        lesson.setText(over ? lesson() : "");
+        Build.present(lesson, over);
+    }
+
+    private boolean ended() {
+        State state = course.get().state();
+        return state.complete()
+                || state.card().filter(State.Card.Stop.class::isInstance).isPresent();
+    }
+
+    private String lesson() {
+        String taught =
+                words.of("window.bench.lesson", work.bench().board().label().teaches());
+        return work.mishaps() == 0
+                ? taught + " " + words.of("window.bench.lesson.clean")
+                : taught + " " + words.of("window.bench.lesson.mishaps", Integer.toString(work.mishaps()));
+    }
+
+    /** The question that is open now: a card's, a caution's or the step's next field. */
+    private String now() {
+        State state = course.get().state();
+        if (state.card().isPresent()) {
+            return state.card().get().getClass().getSimpleName();
+        }
+        State.StepState current = state.current();
+        List<String> open = current.open().isEmpty() ? current.missing() : current.open();
+        return current.step().id() + ":" + open.stream().findFirst().orElse("");
+    }
+
+    private String hint() {
+        State state = course.get().state();
+        if (state.card().isPresent()) {
+            return words.of("window.bench.hint.card");
+        }
+        State.StepState current = state.current();
+        if (!current.open().isEmpty()) {
+            return words.of("window.bench.hint.caution");
+        }
+        Optional<Field> field = current.missing().stream()
+                .findFirst()
+                .flatMap(id -> course.get().field(id));
+        return words.of("window.bench.hint."
+                + field.map(each -> Hints.of(each, state.figures())).orElse("trouble"));
+    }
+}
