@@ -29,13 +29,13 @@ enum Sketch {
         pad.box(228, 58, 7, 14, 2, "sk-metal");
         pad.write("+", 217, 65, "sk-text");
         pad.write("−", 161, 65, "sk-text");
-        pad.lead(62, 94, 235, 64, true);
-        pad.lead(28, 94, 150, 66, false);
+        pad.lead(62, 100, 235, 64, true);
+        pad.lead(28, 100, 150, 66, false);
     }),
     TIPS(pad -> {
         meter(pad, "Ω");
-        pad.lead(62, 94, 196, 52, true);
-        pad.lead(28, 94, 196, 56, false);
+        pad.lead(62, 100, 196, 52, true);
+        pad.lead(28, 100, 196, 56, false);
         pad.disc(197, 54, 12, "sk-ring");
     }),
     PAIR(pad -> {
@@ -52,8 +52,8 @@ enum Sketch {
     CLIPS(pad -> {
         meter(pad, "V");
         part(pad);
-        pad.lead(62, 94, 172, 84, true);
-        pad.lead(28, 94, 196, 96, false);
+        pad.lead(62, 100, 172, 84, true);
+        pad.lead(28, 100, 196, 96, false);
         pad.box(166, 78, 12, 14, 3, "sk-red-grip");
         pad.box(190, 88, 12, 14, 3, "sk-black-grip");
     }),
@@ -91,8 +91,8 @@ enum Sketch {
     TRIMMER(pad -> {
         meter(pad, "Ω");
         trimmer(pad);
-        pad.lead(62, 94, 196, 92, true);
-        pad.lead(28, 94, 174, 94, false);
+        pad.lead(62, 100, 196, 92, true);
+        pad.lead(28, 100, 174, 94, false);
     }),
     TURN(pad -> {
         trimmer(pad);
@@ -107,8 +107,8 @@ enum Sketch {
         pad.path("M210 56 L224 56 L224 100", "sk-wire");
         pad.path("M150 56 L138 56 L132 30", "sk-wire");
         pad.line(116, 102, 252, 102, "sk-board");
-        pad.lead(62, 94, 218, 57, true);
-        pad.lead(28, 94, 136, 44, false);
+        pad.lead(62, 100, 218, 57, true);
+        pad.lead(28, 100, 136, 44, false);
     }),
     PART(pad -> {
         meter(pad, "Ω");
@@ -118,8 +118,8 @@ enum Sketch {
         pad.line(182, 46, 182, 70, "sk-band");
         pad.line(192, 46, 192, 70, "sk-band");
         pad.line(207, 46, 207, 70, "sk-band");
-        pad.lead(62, 94, 240, 60, true);
-        pad.lead(28, 94, 136, 60, false);
+        pad.lead(62, 100, 240, 60, true);
+        pad.lead(28, 100, 136, 60, false);
     }),
     WARMTH(pad -> {
         meter(pad, "°C");
@@ -211,8 +211,8 @@ enum Sketch {
 
     /** Red and black from the meter to two points. */
     private static void leads(SketchPad pad, double redX, double redY, double blackX, double blackY) {
-        pad.lead(62, 94, redX, redY, true);
-        pad.lead(28, 94, blackX, blackY, false);
+        pad.lead(62, 100, redX, redY, true);
+        pad.lead(28, 100, blackX, blackY, false);
     }
 
     private static void capacitor(SketchPad pad, String name) {
