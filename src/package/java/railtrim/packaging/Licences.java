@@ -5,6 +5,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -52,7 +53,8 @@ final class Licences {
             }
         }
         if (inJar.isEmpty()) {
-            Files.copy(kept(build, library), folder.resolve("LICENSE.txt"));
+            // The window toolkit has two jars for each part, one of them empty, so the text may be there already.
+            Files.copy(kept(build, library), folder.resolve("LICENSE.txt"), StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
