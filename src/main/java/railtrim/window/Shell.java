@@ -42,6 +42,7 @@ final class Shell {
     private final Theme theme;
     private final WindowPlace place;
     private Optional<JobPage> job = Optional.empty();
+    private Optional<ShelfPage> shelf = Optional.empty();
 
     Shell(Stage stage, Surroundings surroundings, Words words) {
         this.stage = stage;
@@ -124,7 +125,9 @@ final class Shell {
     /** All jobs of a folder; reached where no job is open. */
     void toShelf() {
         stage.setTitle(words.of("window.title"));
-        put(new ShelfPage(words, new Shelving(this), surroundings.jobFolder()).node());
+        ShelfPage opened = new ShelfPage(words, new Shelving(this), surroundings.jobFolder());
+        shelf = Optional.of(opened);
+        put(opened.node());
     }
 
     /** Opens a job from anywhere in the program. One whose board has power is not left without asking. */
@@ -214,6 +217,7 @@ final class Shell {
     }
 
     private void put(Node node) {
+        shelf = shelf.filter(opened -> opened.node() == node);
         page.getChildren().setAll(node);
     }
 
@@ -228,6 +232,8 @@ final class Shell {
             sheet.leave();
         } else {
             job.ifPresent(JobPage::back);
+            // Here and not on the page: after a sheet was closed the focus may be on nothing.
+            shelf.ifPresent(ShelfPage::back);
         }
     }
 

@@ -8,8 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -73,12 +71,6 @@ public final class ShelfPage {
         FlowPane buttons = new FlowPane(open, plan, share, compare, write, list);
         buttons.getStyleClass().add("shelf-buttons");
         page.setBottom(Build.column("shelf-bottom", about, buttons));
-        page.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                event.consume();
-                back();
-            }
-        });
         showList();
     }
 
@@ -216,7 +208,8 @@ public final class ShelfPage {
         Build.present(where, !is);
     }
 
-    private void back() {
+    /** From the comparison to the jobs, from the jobs to where the shelf was reached from. */
+    public void back() {
         if (page.getCenter() == table.node()) {
             leave();
         } else {
