@@ -115,7 +115,13 @@ public final class StepSums {
         }
         Working working = new Working("sum.what.next")
                 .given("floor", figures.floor().getAsDouble(), Unit.VOLT, "sum.given.floor")
-                .given("step", figures.stepVolts(), Unit.VOLT, "sum.given.step");
+                .given(
+                        "step",
+                        figures.descent().position().isPresent()
+                                ? figures.descent().step()
+                                : figures.stepVolts(),
+                        Unit.VOLT,
+                        "sum.given.step");
         String aim = from(figures, working);
         return Optional.of(working.line("target", "max(floor; " + aim + ")", target.getAsDouble(), Unit.VOLT)
                 .from("sum.from.next"));
@@ -142,7 +148,7 @@ public final class StepSums {
             return "Vstart − step";
         }
         working.given("Vfault", fault.getAsDouble(), Unit.VOLT, "sum.given.fault");
-        return "min(Vstart − step; Vfault + 2 · step)";
+        return "min(Vstart − step; Vfault + step)";
     }
 
     static Optional<Working> recommended(Figures figures) {

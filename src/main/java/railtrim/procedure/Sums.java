@@ -298,17 +298,17 @@ public final class Sums {
     private Optional<Working> down() {
         double target = figures.descent().target().orElseThrow();
         double floor = figures.floor().orElseThrow();
+        double step = figures.descent().step();
+        double slack = Math.max(0.75 * step, figures.voltResolution(target));
         Working working = range().given("target", target, Unit.VOLT, "sum.given.next")
                 .given("floor", floor, Unit.VOLT, "sum.given.floor")
-                .given("step", figures.stepVolts(), Unit.VOLT, "sum.given.step")
+                .given("step", step, Unit.VOLT, "sum.given.step")
+                .given("whole", figures.stepVolts(), Unit.VOLT, "sum.given.whole-step")
                 .given("dt", figures.voltResolution(target), Unit.VOLT, "sum.given.digit")
                 .given("df", figures.voltResolution(floor), Unit.VOLT, "sum.given.digit")
-                .line(
-                        "s",
-                        "max(0.75 · step; dt)",
-                        Math.max(0.75 * figures.stepVolts(), figures.voltResolution(target)),
-                        Unit.VOLT);
-        return Optional.of(ends(working, "max(floor − df; target − s)", "target + s", Unit.VOLT)
+                .line("s", "max(0.75 · step; dt)", slack, Unit.VOLT)
+                .line("f", "max(s; 0.75 · whole)", Math.max(slack, 0.75 * figures.stepVolts()), Unit.VOLT);
+        return Optional.of(ends(working, "max(floor − df; target − f)", "target + s", Unit.VOLT)
                 .from("sum.from.choice"));
     }
 
