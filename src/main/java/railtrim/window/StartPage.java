@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -50,13 +51,12 @@ final class StartPage {
                 .add(tile("practice", "window.practice", Icon.METER, () -> new Practice(shell).ask())
                         .node());
         addRecent(begin);
-        begin.getChildren()
-                .add(Build.row(
-                        "start-links",
-                        Build.button("worksheet", words.of("window.print.blank"), this::worksheet, "link"),
-                        Build.button(
-                                "glossary", words.of("window.glossary"), () -> new HelpSheet(shell).glossary(), "link"),
-                        Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link")));
+        FlowPane links = new FlowPane(
+                Build.button("worksheet", words.of("window.print.blank"), this::worksheet, "link"),
+                Build.button("glossary", words.of("window.glossary"), () -> new HelpSheet(shell).glossary(), "link"),
+                Build.button("look", words.of("window.look"), () -> new LookSheet(shell).ask(), "link"));
+        links.getStyleClass().add("start-links");
+        begin.getChildren().add(links);
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);

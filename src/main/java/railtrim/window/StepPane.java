@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
 
@@ -117,7 +118,29 @@ final class StepPane {
         if (!now.equals(goal) || focusLost()) {
             goal = now;
             Platform.runLater(this::focusGoal);
+        } else if (card.isEmpty()) {
+            Platform.runLater(this::revealAnswer);
         }
+    }
+
+    /** An entry that was not taken stays where it is, and what is said about it comes into sight. */
+    private void revealAnswer() {
+        views.entrySet().stream()
+                .filter(each -> desk.said(each.getKey())
+                        .filter(verdict -> !(verdict instanceof Verdict.Accept))
+                        .isPresent())
+                .map(each -> each.getValue().node())
+                .filter(this::holdsFocus)
+                .findFirst()
+                .ifPresent(this::reveal);
+    }
+
+    private boolean holdsFocus(Node node) {
+        Node owner = place.getScene() == null ? null : place.getScene().getFocusOwner();
+        while (owner != null && owner != node) {
+            owner = owner.getParent();
+        }
+        return owner != null;
     }
 
     /** What had the focus was built anew, as when the window gets narrow; left alone the focus would go to the first control of the page. */
