@@ -30,8 +30,8 @@ final class Mend {
             Map.entry("setting.trimmer", "ends"),
             Map.entry("hand.ohms", "choose"),
             Map.entry("fit.total", "fit"),
-            Map.entry("fit.other", "legs"),
-            Map.entry("fit.rail", "legs"),
+            Map.entry("fit.other", "fit"),
+            Map.entry("fit.rail", "fit"),
             Map.entry("fit.loaded", "hand"));
 
     private Mend() {}

@@ -175,6 +175,20 @@ final class Ranges {
         return around(figures.readOther(), 0.75, 1.1, "expected.other-as-before");
     }
 
+    /**
+     * With the resistor on its leg the path around the other one, through that leg and what the board puts between, is lower too: by no more than
+     * the leg itself has fallen.
+     */
+    static Optional<Expected> otherWhenFitted(Figures figures) {
+        OptionalDouble leg = figures.readLeg();
+        OptionalDouble hand = figures.ohms("hand.ohms");
+        if (leg.isEmpty() || hand.isEmpty()) {
+            return otherAsBefore(figures);
+        }
+        double fallen = parallel(leg.getAsDouble(), hand.getAsDouble()) / leg.getAsDouble();
+        return around(figures.readOther(), Math.min(0.75, 0.9 * fallen), 1.1, "expected.other-fitted");
+    }
+
     static Optional<Expected> railAsBefore(Figures figures) {
         OptionalDouble rail = figures.ohms("rail.ohms");
         if (rail.isEmpty()) {

@@ -527,7 +527,7 @@ final class Steps {
                 .hold()
                 .restsOn("fit")
                 .ohms("fit.total", figures -> Ranges.total(figures, "hand.ohms"))
-                .ohms("fit.other", Ranges::otherAsBefore)
+                .ohms("fit.other", Ranges::otherWhenFitted)
                 .ohms("fit.rail", Ranges::railAsBefore)
                 .picture(Picture.DIVIDER, "leg")
                 .done());

@@ -50,7 +50,8 @@ public final class Sums {
             case "fit.total" -> total("hand.ohms", "sum.given.hand");
             case "smooth.low" -> lowEnd();
             case "setting.total" -> settingTotal();
-            case "proof.other", "fit.other" -> ohmShare(figures.readOther(), "0.75", "1.1", "sum.given.other-read");
+            case "proof.other" -> ohmShare(figures.readOther(), "0.75", "1.1", "sum.given.other-read");
+            case "fit.other" -> otherWhenFitted();
             case "proof.rail", "fit.rail" -> railOhms();
             case "first.volts", "first.loaded" -> first();
             case "down.start", "set.start" -> asStart();
@@ -142,6 +143,17 @@ public final class Sums {
         return Optional.of(
                 ends(range().given("R", ohms.orElseThrow(), Unit.OHM, says), low + " · R", high + " · R", Unit.OHM)
                         .from("sum.from.choice"));
+    }
+
+    private Optional<Working> otherWhenFitted() {
+        double leg = figures.readLeg().orElseThrow();
+        double hand = figures.ohms("hand.ohms").orElseThrow();
+        Working working = range().given("Ro", figures.readOther().orElseThrow(), Unit.OHM, "sum.given.other-read")
+                .given("R", leg, Unit.OHM, "sum.given.leg-read")
+                .given("Ra", hand, Unit.OHM, "sum.given.hand")
+                .line("Re", "R ∥ Ra", Ranges.parallel(leg, hand), Unit.OHM);
+        return Optional.of(ends(working, "min(0.75; 0.9 · Re / R) · Ro", "1.1 · Ro", Unit.OHM)
+                .from("sum.from.parallel"));
     }
 
     private Optional<Working> railOhms() {
