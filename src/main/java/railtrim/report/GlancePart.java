@@ -30,6 +30,9 @@ final class GlancePart {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Says(new SummaryPart(source).changed()));
+        if (figures.negative()) {
+            blocks.add(new Block.Says(source.say("report.negative")));
+        }
         blocks.add(new Block.Pairs(pairs()));
         new DividerDrawing(source).picture().ifPresent(blocks::add);
         if (figures.choice("fit.left").equals(Optional.of("resistor-only"))) {
@@ -59,7 +62,7 @@ final class GlancePart {
             boolean elsewhere = source.state().job().origin() == Origin.ELSEWHERE;
             return source.say(
                     elsewhere ? "report.glance.safe.elsewhere" : "report.glance.safe.yes",
-                    source.volts(figures.fitted()));
+                    source.rail(figures.fitted()));
         } else if (source.state().card().orElse(null) instanceof Card.Stop) {
             return source.say("report.glance.safe.stopped");
         }

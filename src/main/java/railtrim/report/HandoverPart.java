@@ -34,7 +34,7 @@ final class HandoverPart {
                 source.say(takeOff(), leg),
                 source.say("report.undo.leave"),
                 source.say("report.undo.measure", ohms),
-                source.say("report.undo.on", source.volts(figures.stock())))));
+                source.say("report.undo.on", source.rail(figures.stock())))));
     }
 
     private String takeOff() {
@@ -55,8 +55,7 @@ final class HandoverPart {
     List<Block> nextPerson() {
         List<String> points = new ArrayList<>();
         if (fitted()) {
-            points.add(
-                    source.say("report.next.lowered", source.volts(figures.fitted()), source.volts(figures.stock())));
+            points.add(source.say("report.next.lowered", source.rail(figures.fitted()), source.rail(figures.stock())));
         } else if (trimmerOn()) {
             points.add(source.say("report.next.trimmer"));
         }

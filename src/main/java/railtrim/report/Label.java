@@ -45,7 +45,7 @@ public record Label(String warning, String voltage, List<String> lines) {
         }
         return new Label(
                 source.say("report.label.lowered"),
-                source.say("report.label.voltage", source.volts(figures.fitted()), source.volts(figures.stock())),
+                source.say("report.label.voltage", source.rail(figures.fitted()), source.rail(figures.stock())),
                 lines);
     }
 }

@@ -63,6 +63,13 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return volts.isPresent() ? Display.volts(volts.getAsDouble()) : notKnown();
     }
 
+    /** A voltage of the rail as the meter shows it: of a negative rail with its minus sign. */
+    String rail(OptionalDouble magnitude) {
+        return magnitude.isPresent()
+                ? Display.volts(figures().negative() ? -magnitude.getAsDouble() : magnitude.getAsDouble())
+                : notKnown();
+    }
+
     String text(Optional<String> text) {
         return text.map(PlainText::of).filter(plain -> !plain.isEmpty()).orElseGet(this::notKnown);
     }

@@ -49,6 +49,25 @@ class ReportTest {
         checklist = Checklist.of(finished, PROCEDURE, WORDS);
     }
 
+    /** Someone who undoes it holds the meter to the paper: a negative rail stands there as the meter shows it. */
+    @Test
+    void theVoltagesToMeasureOfANegativeRailHaveTheirSign() throws IOException {
+        Board board = Board.of(BuiltIn.text("demo-data/boards/delay-unit.json"));
+        State state = PROCEDURE.state(
+                new Rehearsal(PROCEDURE, Meter.middle()).play(board, 1).job());
+        String stock = Display.volts(-state.figures().stock().orElseThrow());
+        assertTrue(stock.startsWith("−"), stock);
+        Path page = write(state).stream()
+                .filter(file -> file.toString().endsWith(".md"))
+                .findFirst()
+                .orElseThrow();
+        String text = Files.readString(page);
+        assertTrue(text.contains("The rail should read " + stock), text);
+        assertTrue(text.contains("This rail is negative"), text);
+        String lowered = Display.volts(-state.figures().fitted().orElseThrow());
+        assertTrue(text.contains("proven at " + lowered), text);
+    }
+
     @Test
     void aFinishedJobIsNotMarkedAndLacksNothing() throws IOException {
         assertTrue(checklist.complete());

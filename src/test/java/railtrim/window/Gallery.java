@@ -160,6 +160,7 @@ class Gallery {
         press(window, "shelf-compare");
         keep(window, look, "shelf", "compared");
         press(window, "shelf-leave");
+        window.layOut();
         press(window, "worksheet");
         window.layOut();
         window.until(
