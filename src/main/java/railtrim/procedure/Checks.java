@@ -310,9 +310,7 @@ final class Checks {
                         && alarm.step().equals("first.on")
                         && alarm.reason().equals("outside"))
                 .count();
-        return outside < MOST_FIRST_POWERS
-                ? List.of()
-                : List.of(new Finding(Kind.STOPS, Message.of("stop.first-power"), "legs"));
+        return outside < MOST_FIRST_POWERS ? List.of() : List.of(stops("stop.first-power", "legs"));
     }
 
     static List<Finding> smooth(Figures figures) {
@@ -355,7 +353,6 @@ final class Checks {
                 : List.of();
     }
 
-    /** What another run would be expected to buy, so that nobody stops too early or goes on for nothing. */
     /** A run with another program shows nothing new if it is the program of the first run. */
     static List<Finding> otherLoad(Figures figures) {
         String first = figures.text("load.name").orElse("").strip();
@@ -366,6 +363,7 @@ final class Checks {
                 : List.of();
     }
 
+    /** What another run would be expected to buy, so that nobody stops too early or goes on for nothing. */
     static List<Finding> nextRun(Figures figures) {
         return figures.nextRun().map(Checks::nextRun).orElse(List.of());
     }
@@ -430,7 +428,7 @@ final class Checks {
                 Display.volts(budget.get().recommended())));
         if (!budget.get().worthDoing() || outOfReach(figures, budget.get())) {
             String backTo = figures.descent().faulted() ? "fault.next" : "aim";
-            findings.add(new Finding(Kind.STOPS, Message.of("stop.not-worth-doing"), backTo));
+            findings.add(stops("stop.not-worth-doing", backTo));
         }
         boolean above = figures.target().orElse(0) > figures.stock().orElse(Double.POSITIVE_INFINITY);
         if (above) {
@@ -585,7 +583,11 @@ final class Checks {
     }
 
     static Finding stops(String key) {
-        return new Finding(Kind.STOPS, Message.of(key), "");
+        return stops(key, "");
+    }
+
+    private static Finding stops(String key, String backTo) {
+        return new Finding(Kind.STOPS, Message.of(key), backTo);
     }
 
     /** Where work starts again after something went wrong with the board on: the last proof with the power off. */

@@ -19,12 +19,13 @@ final class Descent {
             Set.of("first.seen", "down.seen", "down.end", "soak.seen", "cold.seen", "fit.seen", "fault.again");
 
     private final Figures figures;
+    private final List<Entry> entries;
     private final List<Trial> trials = new ArrayList<>();
     private int run = 1;
     private boolean cold;
+    private int at;
     private boolean anotherLoad;
     private String otherLoad = "";
-    private double held;
     private boolean ended;
     private boolean faulted;
     private boolean endOfTravel;
@@ -40,19 +41,24 @@ final class Descent {
 
     private Descent(Figures figures) {
         this.figures = figures;
+        this.entries = figures.job().entries();
     }
 
     static Descent of(Figures figures) {
         Descent descent = new Descent(figures);
         long since = figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE);
-        List<Entry> entries = figures.job().entries();
-        for (int i = 0; i < entries.size(); i++) {
-            if (entries.get(i).sequence() > since) {
-                descent.held = Dwell.passed(entries, i, entries.get(i).fact().step());
-                descent.take(entries.get(i));
+        for (int i = 0; i < descent.entries.size(); i++) {
+            if (descent.entries.get(i).sequence() > since) {
+                descent.at = i;
+                descent.take(descent.entries.get(i));
             }
         }
         return descent;
+    }
+
+    /** Seconds the voltage had been held, by the record, when what was seen was said. */
+    private double dwelt() {
+        return Dwell.passed(entries, at, entries.get(at).fact().step());
     }
 
     /** Whether a fact can change where the way down stands, or where the trimmer does. */
@@ -105,7 +111,7 @@ final class Descent {
             }
             case "soak.seen", "cold.seen", "fit.seen" -> {
                 if (fault && !Double.isNaN(lastRead)) {
-                    trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load(), held));
+                    trials.add(new Trial(run, lastRead, true, choice.field().equals("cold.seen"), load(), dwelt()));
                     lateFault = sequence;
                 }
             }
@@ -134,7 +140,7 @@ final class Descent {
         }
         position = lastRead;
         if (trials.isEmpty() || fault) {
-            trials.add(new Trial(run, lastRead, fault, cold, load(), held));
+            trials.add(new Trial(run, lastRead, fault, cold, load(), dwelt()));
             end(fault, fault, sequence);
         }
     }
@@ -145,7 +151,7 @@ final class Descent {
         }
         // What was aimed at stays what it was: this very trial must not move the aim it is judged by.
         aimedFrom = Double.isNaN(position) ? reentry() + step() : position;
-        trials.add(new Trial(run, pending, fault, cold, load(), held));
+        trials.add(new Trial(run, pending, fault, cold, load(), dwelt()));
         rounds++;
         boolean last = fault || option.equals("enough") || atFloor(pending);
         if (!last) {

@@ -191,6 +191,11 @@ public final class Figures {
         return family().map(RegulatorFamily::place);
     }
 
+    /** A voltage of the rail as the meter shows it: of a negative rail with its minus sign. */
+    public OptionalDouble asShown(OptionalDouble magnitude) {
+        return magnitude.isPresent() && negative() ? OptionalDouble.of(-magnitude.getAsDouble()) : magnitude;
+    }
+
     public boolean negative() {
         return place().filter(Place::negative).isPresent();
     }

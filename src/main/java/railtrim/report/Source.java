@@ -65,9 +65,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
 
     /** A voltage of the rail as the meter shows it: of a negative rail with its minus sign. */
     String rail(OptionalDouble magnitude) {
-        return magnitude.isPresent()
-                ? Display.volts(figures().negative() ? -magnitude.getAsDouble() : magnitude.getAsDouble())
-                : notKnown();
+        return volts(figures().asShown(magnitude));
     }
 
     String text(Optional<String> text) {

@@ -130,17 +130,9 @@ final class StepPane {
                         .filter(verdict -> !(verdict instanceof Verdict.Accept))
                         .isPresent())
                 .map(each -> each.getValue().node())
-                .filter(this::holdsFocus)
+                .filter(Node::isFocusWithin)
                 .findFirst()
                 .ifPresent(this::reveal);
-    }
-
-    private boolean holdsFocus(Node node) {
-        Node owner = place.getScene() == null ? null : place.getScene().getFocusOwner();
-        while (owner != null && owner != node) {
-            owner = owner.getParent();
-        }
-        return owner != null;
     }
 
     /** What had the focus was built anew, as when the window gets narrow; left alone the focus would go to the first control of the page. */

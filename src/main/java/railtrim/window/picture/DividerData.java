@@ -45,8 +45,8 @@ record DividerData(
         Figures figures = state.figures();
         RailIs is = railIs(state);
         OptionalDouble rail = switch (is) {
-            case NOW -> signed(figures.now(), figures.negative());
-            case STOCK -> signed(figures.stock(), figures.negative());
+            case NOW -> figures.asShown(figures.now());
+            case STOCK -> figures.asShown(figures.stock());
             case OFF -> figures.rail();
         };
         Leg lowering = figures.place().map(Place::loweringLeg).orElse(Leg.LOWER);
@@ -76,10 +76,6 @@ record DividerData(
         }
         boolean asItWas = state.current().step().phase().compareTo(Phase.WIRE) < 0;
         return asItWas && state.figures().stock().isPresent() ? RailIs.STOCK : RailIs.OFF;
-    }
-
-    private static OptionalDouble signed(OptionalDouble magnitude, boolean negative) {
-        return magnitude.isPresent() && negative ? OptionalDouble.of(-magnitude.getAsDouble()) : magnitude;
     }
 
     OptionalDouble of(Leg leg) {
