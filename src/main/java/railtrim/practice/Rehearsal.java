@@ -99,8 +99,8 @@ public final class Rehearsal {
         return RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
     }
 
-    /** Offers an answer as a person at the screen would. */
-    private static Verdict offer(Answer answer, Course course) {
+    /** Offers an answer as a person at the screen would. @throws IllegalArgumentException for what is no offer, as when the hand is stuck */
+    public static Verdict offer(Answer answer, Course course) {
         if (answer instanceof Answer.Typed typed) {
             return course.type(typed.field(), typed.text(), typed.sure());
         }

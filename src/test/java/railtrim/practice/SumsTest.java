@@ -153,23 +153,7 @@ class SumsTest {
                 assertTrue(answer instanceof Answer.Done, answer::toString);
                 return;
             }
-            give(course, answer);
-        }
-    }
-
-    private static void give(Course course, Answer answer) {
-        if (answer instanceof Answer.Typed typed) {
-            course.type(typed.field(), typed.text(), typed.sure());
-        } else if (answer instanceof Answer.Picked picked) {
-            course.choose(picked.field(), picked.option());
-        } else if (answer instanceof Answer.Acknowledged acknowledged) {
-            course.acknowledge(acknowledged.caution());
-        } else if (answer instanceof Answer.Switched switched) {
-            course.turn(switched.field());
-        } else if (answer instanceof Answer.Alarmed alarmed) {
-            course.alarm(alarmed.reason());
-        } else if (answer instanceof Answer.Reopened reopened) {
-            course.reopen(reopened.step(), reopened.reason());
+            Rehearsal.offer(answer, course);
         }
     }
 }

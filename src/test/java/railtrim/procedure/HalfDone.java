@@ -94,19 +94,10 @@ final class HalfDone {
     }
 
     private void give(Answer answer) {
-        if (answer instanceof Answer.Typed typed) {
-            course.type(typed.field(), typed.text(), typed.sure());
-        } else if (answer instanceof Answer.Picked picked) {
-            course.choose(picked.field(), picked.option());
-        } else if (answer instanceof Answer.Acknowledged acknowledged) {
-            course.acknowledge(acknowledged.caution());
-        } else if (answer instanceof Answer.Switched switched) {
-            course.turn(switched.field());
-        } else if (answer instanceof Answer.Reopened reopened) {
-            course.reopen(reopened.step(), reopened.reason());
-        } else {
+        if (answer instanceof Answer.Alarmed || answer instanceof Answer.Done || answer instanceof Answer.Stuck) {
             throw new AssertionError("the hand is stuck: " + answer + " at " + current());
         }
+        Rehearsal.offer(answer, course);
     }
 
     void wait(Duration time) {

@@ -36,9 +36,9 @@ class FileTroubleTest {
                 return null;
             });
             assertEquals(window.words.of("window.band.saved.elsewhere"), label(window, "saved"));
-            press(window, "take-over");
+            window.press("take-over");
             name(window, "my board");
-            press(window, "job-create");
+            window.press("job-create");
             window.until("the new job", () -> !window.has("take-over") && window.has("make-safe"));
             acknowledgeAll(window);
             assertEquals("", ((TextField) window.node(Ids.field("board.name"))).getText());
@@ -77,9 +77,9 @@ class FileTroubleTest {
                 return null;
             });
             assertTrue(label(window, "trouble").contains(file.toString()));
-            press(window, "save-elsewhere");
+            window.press("save-elsewhere");
             name(window, "copy");
-            press(window, "job-create");
+            window.press("job-create");
             window.until("the copy", () -> !window.has("save-elsewhere"));
             assertEquals("voice board, rev 3", ((TextField) window.node(field)).getText());
             window.fx(() -> {
@@ -124,15 +124,6 @@ class FileTroubleTest {
             while (!desk.shown().open().isEmpty()) {
                 desk.acknowledge(desk.shown().open().get(0));
             }
-            return null;
-        });
-        window.layOut();
-    }
-
-    private static void press(Opened window, String id) throws Exception {
-        window.layOut();
-        window.fx(() -> {
-            ((Button) window.node(id)).fire();
             return null;
         });
         window.layOut();

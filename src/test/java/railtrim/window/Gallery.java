@@ -18,7 +18,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.control.Button;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.image.ImageView;
@@ -109,7 +108,7 @@ class Gallery {
     private void entrance(Opened window, Look look) throws Exception {
         for (String page : List.of("start", "new-job", "practice")) {
             if (!page.equals("start")) {
-                press(window, page);
+                window.press(page);
             }
             keep(window, look, page, "page");
             window.fx(() -> {
@@ -143,7 +142,7 @@ class Gallery {
             SavedJobs.save(jobs, name, i == 3 ? entries.subList(0, entries.size() * 2 / 3) : entries, mark);
         }
         Files.writeString(jobs.resolve("no job.railtrim"), "shopping list\n");
-        press(window, "shelf");
+        window.press("shelf");
         window.fx(() -> {
             TextField where = (TextField) window.node("shelf-folder");
             where.setText(jobs.toString());
@@ -154,14 +153,13 @@ class Gallery {
                 "five files",
                 () -> ((TableView<?>) window.node("shelf-table")).getItems().size() == 5);
         keep(window, look, "shelf", "page");
-        press(window, "shelf-share");
+        window.press("shelf-share");
         keep(window, look, "shelf", "share");
-        press(window, "job-cancel");
-        press(window, "shelf-compare");
+        window.press("job-cancel");
+        window.press("shelf-compare");
         keep(window, look, "shelf", "compared");
-        press(window, "shelf-leave");
-        window.layOut();
-        press(window, "worksheet");
+        window.press("shelf-leave");
+        window.press("worksheet");
         window.layOut();
         window.until(
                 "a page",
@@ -171,13 +169,6 @@ class Gallery {
                                 .getImage()
                         != null);
         keep(window, look, "print", "worksheet");
-    }
-
-    private static void press(Opened window, String id) throws Exception {
-        window.fx(() -> {
-            ((Button) window.node(id)).fire();
-            return null;
-        });
     }
 
     private void keep(Opened window, Look look, String step, String state) throws Exception {

@@ -12,7 +12,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -44,7 +43,7 @@ class MakeSafeTest {
     void makeSafeLeavesTheRailReadingAndNothingElse() throws Exception {
         try (Opened window = Opened.in(folder)) {
             Desk desk = open(window);
-            press(window, "make-safe");
+            window.press("make-safe");
             assertInstanceOf(State.Card.MakeSafe.class, desk.state().card().orElseThrow());
             window.until("the rail’s field", () -> window.focused().equals("field-safe-rail"));
             for (String id : new String[] {"make-safe", "back", "pause", "next"}) {
@@ -62,7 +61,7 @@ class MakeSafeTest {
     void aRailThatStillHasVoltageKeepsTheCard() throws Exception {
         try (Opened window = Opened.in(folder)) {
             Desk desk = open(window);
-            press(window, "make-safe");
+            window.press("make-safe");
             window.until("the rail’s field", () -> window.focused().equals("field-safe-rail"));
             // 0.1 V is the least that counts as live (common practice, no source).
             window.type("0.8 V");
@@ -133,13 +132,6 @@ class MakeSafeTest {
             JobPage page = JobPage.practice(window.shell, course, bench);
             window.shell.show(page);
             return page.desk();
-        });
-    }
-
-    private static void press(Opened window, String id) throws Exception {
-        window.fx(() -> {
-            ((Button) window.node(id)).fire();
-            return null;
         });
     }
 }

@@ -12,6 +12,7 @@ import javafx.event.EventTarget;
 import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
@@ -147,6 +148,16 @@ final class Opened implements AutoCloseable {
             });
             settle();
         }
+    }
+
+    /** Presses a button, wherever the focus is. */
+    void press(String id) throws TimeoutException {
+        layOut();
+        fx(() -> {
+            ((ButtonBase) node(id)).fire();
+            return null;
+        });
+        layOut();
     }
 
     void type(String text) throws TimeoutException {

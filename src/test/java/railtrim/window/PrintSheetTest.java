@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -28,11 +27,11 @@ class PrintSheetTest {
             open(window);
             String first = number(window);
             assertTrue(first.matches("Page 1 of \\d+"), first);
-            press(window, "page-later");
+            window.press("page-later");
             window.until("the second page", () -> number(window).startsWith("Page 2 "));
-            press(window, "print-letter");
+            window.press("print-letter");
             window.until("the first page again", () -> !disabled(window, "print-go"));
-            press(window, "print-go");
+            window.press("print-go");
             window.until("that it is printed", () -> told(window).equals(window.words.of("window.print.printed")));
             int pages = Integer.parseInt(number(window).replaceAll(".* ", ""));
             assertEquals(pages, printer.sheets.size());
@@ -40,7 +39,7 @@ class PrintSheetTest {
             assertEquals(612, printer.sheets.get(0).getWidth(), 1);
             assertEquals(792, printer.sheets.get(0).getHeight(), 1);
             assertTrue(inked(printer.sheets.get(0)));
-            press(window, "print-label");
+            window.press("print-label");
             window.until("the label", () -> number(window).equals("Page 1 of 1") && !disabled(window, "print-go"));
             Set<String> nameless = new TreeSet<>();
             NamesTest.look(window, "print", nameless);
@@ -51,14 +50,14 @@ class PrintSheetTest {
     @Test
     void withoutAPrinterTheWorksheetCanStillBeLookedAtAndKept() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            press(window, "worksheet");
+            window.press("worksheet");
             window.until("a page", () -> pageShown(window));
             assertTrue(disabled(window, "print-go"));
             assertEquals(window.words.of("window.print.none"), told(window));
-            press(window, "print-save");
+            window.press("print-save");
             window.until("where it is", () -> told(window).contains("blank worksheet.pdf"));
             assertTrue(Files.size(folder.resolve("jobs").resolve("blank worksheet.pdf")) > 0);
-            press(window, "print-close");
+            window.press("print-close");
             assertTrue(window.has("new-job"));
         }
     }
@@ -101,14 +100,5 @@ class PrintSheetTest {
             }
         }
         return false;
-    }
-
-    private static void press(Opened window, String id) throws Exception {
-        window.layOut();
-        window.fx(() -> {
-            ((ButtonBase) window.node(id)).fire();
-            return null;
-        });
-        window.layOut();
     }
 }

@@ -51,7 +51,7 @@ class ShelfPageTest {
     @Test
     void jobsAreFoundComparedPlannedAndOpened() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            press(window, "shelf");
+            window.press("shelf");
             window.until("all four jobs", () -> pieces(window).size() == 4);
 
             search(window, "TWO AT");
@@ -61,7 +61,7 @@ class ShelfPageTest {
             search(window, "");
 
             List<Piece> all = pieces(window);
-            press(window, "shelf-compare");
+            window.press("shelf-compare");
             String texts = String.join(" ", texts(window));
             for (Piece piece : all) {
                 if (piece.fail().isPresent()) {
@@ -69,10 +69,10 @@ class ShelfPageTest {
                     assertTrue(texts.contains(Display.volts(piece.margin().orElseThrow())), texts);
                 }
             }
-            press(window, "shelf-write");
+            window.press("shelf-write");
             window.until("that it is written", () -> window.has("sheet-close"));
             assertTrue(Files.exists(folder.resolve("jobs").resolve("comparison.pdf")));
-            press(window, "sheet-close");
+            window.press("sheet-close");
             window.press(KeyCode.ESCAPE);
             assertTrue(window.has("shelf-open"));
 
@@ -81,12 +81,12 @@ class ShelfPageTest {
             assertFalse(((Label) window.node("shelf-about")).getText().isBlank());
 
             pick(window, "blade one at 100 MHz");
-            press(window, "shelf-plan");
+            window.press("shelf-plan");
             window.fx(() -> {
                 ((TextField) window.node("job-name")).setText("blade three");
                 return null;
             });
-            press(window, "job-create");
+            window.press("job-create");
             window.until("the new job", () -> window.has("make-safe"));
             assertTrue(Files.exists(folder.resolve("jobs").resolve("blade three.railtrim")));
         }
@@ -95,14 +95,14 @@ class ShelfPageTest {
     @Test
     void enterOpensTheJobThatIsPickedAndEveryControlHasAName() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            press(window, "shelf");
+            window.press("shelf");
             window.until("all four jobs", () -> pieces(window).size() == 4);
             Set<String> nameless = new TreeSet<>();
             NamesTest.look(window, "shelf", nameless);
-            press(window, "shelf-compare");
+            window.press("shelf-compare");
             NamesTest.look(window, "comparison", nameless);
             assertEquals(Set.of(), nameless);
-            press(window, "shelf-list");
+            window.press("shelf-list");
             pick(window, "half");
             window.fx(() -> {
                 window.node("shelf-table").requestFocus();
@@ -117,16 +117,16 @@ class ShelfPageTest {
     @Test
     void aJobIsSharedWithoutItsNameAndOnlyAfterItWasSaidWhatStays() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            press(window, "shelf");
+            window.press("shelf");
             window.until("all four jobs", () -> pieces(window).size() == 4);
             pick(window, "blade one at 100 MHz");
-            press(window, "shelf-share");
+            window.press("shelf-share");
             assertTrue(String.join(" ", texts(window)).contains("QN-88 switch chip"));
             window.fx(() -> {
                 ((TextField) window.node("job-name")).setText("for others");
                 return null;
             });
-            press(window, "job-create");
+            window.press("job-create");
             window.until("where it is", () -> window.has("sheet-close"));
         }
         Path shared = folder.resolve("jobs").resolve("for others.railtrim");
@@ -139,7 +139,7 @@ class ShelfPageTest {
     @Test
     void aFolderThatIsNotThereIsToldInWords() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            press(window, "shelf");
+            window.press("shelf");
             window.until("all four jobs", () -> pieces(window).size() == 4);
             window.fx(() -> {
                 TextField where = (TextField) window.node("shelf-folder");
@@ -187,14 +187,5 @@ class ShelfPageTest {
         return window.fx(() -> window.shell.scene().getRoot().lookupAll(".label").stream()
                 .map(node -> ((Label) node).getText())
                 .toList());
-    }
-
-    private static void press(Opened window, String id) throws Exception {
-        window.layOut();
-        window.fx(() -> {
-            ((Button) window.node(id)).fire();
-            return null;
-        });
-        window.layOut();
     }
 }

@@ -32,26 +32,8 @@ final class Jobs {
             if (answer instanceof Answer.Done) {
                 return states;
             }
-            offer(answer, course);
+            Rehearsal.offer(answer, course);
         }
         throw new AssertionError("the job on " + board + " does not end");
-    }
-
-    private static void offer(Answer answer, Course course) {
-        if (answer instanceof Answer.Typed typed) {
-            course.type(typed.field(), typed.text(), typed.sure());
-        } else if (answer instanceof Answer.Picked picked) {
-            course.choose(picked.field(), picked.option());
-        } else if (answer instanceof Answer.Acknowledged acknowledged) {
-            course.acknowledge(acknowledged.caution());
-        } else if (answer instanceof Answer.Switched switched) {
-            course.turn(switched.field());
-        } else if (answer instanceof Answer.Alarmed alarmed) {
-            course.alarm(alarmed.reason());
-        } else if (answer instanceof Answer.Reopened reopened) {
-            course.reopen(reopened.step(), reopened.reason());
-        } else {
-            throw new AssertionError("stuck: " + answer);
-        }
     }
 }
