@@ -256,6 +256,14 @@ public final class Sums {
         return working.given("r", Ranges.repeat(figures), Unit.VOLT, "sum.given.repeat");
     }
 
+    /** The same for a reading that may lie on another range than stock. */
+    private Working repeat(Working working, double volts) {
+        double both = Ranges.repeat(figures, volts);
+        return both == Ranges.repeat(figures)
+                ? repeat(working)
+                : working.given("r", both, Unit.VOLT, "sum.given.repeat-ranges");
+    }
+
     private Optional<Working> first() {
         double added = figures.ohms("trimmer.max").orElseThrow();
         Circuit least = figures.bestCaseCircuit().orElseThrow();
@@ -265,10 +273,10 @@ public final class Sums {
                 .given("Ra", added, Unit.OHM, "sum.given.trimmer-most")
                 .given("Rlow", least.leg(), Unit.OHM, "sum.given.leg-low")
                 .given("Rhigh", most.leg(), Unit.OHM, "sum.given.leg-high");
-        repeat(working);
+        repeat(working, most.magnitude(added)).given("top", Ranges.ceiling(figures), Unit.VOLT, "sum.given.ceiling");
         working.line("Vlow", "Vref + (Vstock − Vref) / Rhigh · (Rhigh ∥ Ra)", most.magnitude(added), Unit.VOLT);
         working.line("Vhigh", "Vref + (Vstock − Vref) / Rlow · (Rlow ∥ Ra)", least.magnitude(added), Unit.VOLT);
-        return Optional.of(ends(working, "Vlow − 2 · r", "min(Vhigh + 2 · r; Vstock + r / 2)", Unit.VOLT)
+        return Optional.of(ends(working, "Vlow − 2 · r", "min(Vhigh + 2 · r; top)", Unit.VOLT)
                 .from("sum.from.law"));
     }
 
@@ -338,7 +346,7 @@ public final class Sums {
         double volts = figures.magnitude("soak.volts").orElseThrow();
         double stock = figures.stock().orElseThrow();
         double reference = figures.reference().orElseThrow();
-        double slack = 2 * Ranges.repeat(figures);
+        double slack = 2 * Ranges.repeat(figures, volts);
         double low = Math.max(volts - slack, reference * 1.001);
         double high = Math.min(volts + slack, stock * 0.9999);
         Working working = new Law(figures)
@@ -346,7 +354,7 @@ public final class Sums {
                 .given("V", volts, Unit.VOLT, "sum.given.soaked")
                 .given("Rlow", figures.bestCaseCircuit().orElseThrow().leg(), Unit.OHM, "sum.given.leg-low")
                 .given("Rhigh", figures.worstCircuit().orElseThrow().leg(), Unit.OHM, "sum.given.leg-high");
-        repeat(working)
+        repeat(working, volts)
                 .line("V1", "max(V − 2 · r; 1.001 · Vref)", low, Unit.VOLT)
                 .line("V2", "min(V + 2 · r; 0.9999 · Vstock)", high, Unit.VOLT);
         return Optional.of(ends(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -31,22 +32,7 @@ class SumsTest {
     @ParameterizedTest
     @ValueSource(strings = {"sound-board", "network-blade", "storage-controller", "delay-unit", "studio-clock"})
     void everySumOfAWholeJobComesOutAsItSays(String name) {
-        Set<String> seen = new TreeSet<>();
-        walk(name, (state, course) -> {
-            for (Field field : state.current().step().fields()) {
-                if (field.asked().test(state.figures())) {
-                    Sums.expected(field, state.figures()).ifPresent(sum -> {
-                        seen.add(field.id());
-                        comesOut(field.id(), sum);
-                        isTheRangeShown((Field.Number) field, course, sum);
-                    });
-                }
-            }
-            for (Sum sum : StepSums.at(state.current().step().id(), state.figures())) {
-                seen.add(sum.what().key());
-                comesOut(state.current().step().id(), sum);
-            }
-        });
+        Set<String> seen = sumsThatComeOut(DemoBoards.named(name));
         // What every board asks for on its way.
         assertTrue(
                 seen.containsAll(List.of(
@@ -81,11 +67,44 @@ class SumsTest {
                 seen::toString);
     }
 
+    /** Then both ranges' errors count, and the sum has to say so too. */
+    @Test
+    void everySumComesOutWhereTheMeterChangesItsRangeBetweenStockAndStart() {
+        Meter meter = Meter.middle();
+        Iterator<Board> boards = new RandomBoards(Procedure.builtIn().families().all(), Rehearsal.chance(1)).some(5000);
+        Board board = boards.next();
+        while (meter.voltsAt(board.stock()).equals(meter.voltsAt(0.98 * board.stock()))) {
+            board = boards.next();
+        }
+        assertTrue(sumsThatComeOut(board).containsAll(List.of("first.volts", "setting.trimmer")));
+    }
+
+    /** Plays the whole job and works each sum out again. @return which were shown */
+    private static Set<String> sumsThatComeOut(Board board) {
+        Set<String> seen = new TreeSet<>();
+        walk(board, (state, course) -> {
+            for (Field field : state.current().step().fields()) {
+                if (field.asked().test(state.figures())) {
+                    Sums.expected(field, state.figures()).ifPresent(sum -> {
+                        seen.add(field.id());
+                        comesOut(field.id(), sum);
+                        isTheRangeShown((Field.Number) field, course, sum);
+                    });
+                }
+            }
+            for (Sum sum : StepSums.at(state.current().step().id(), state.figures())) {
+                seen.add(sum.what().key());
+                comesOut(state.current().step().id(), sum);
+            }
+        });
+        return seen;
+    }
+
     /** A reading that will be compared with a first one must not be given away. */
     @Test
     void aHiddenFirstReadingIsInNoSum() {
         walk(
-                "sound-board",
+                DemoBoards.named("sound-board"),
                 (state, course) -> state.current().step().fields().stream()
                         .filter(field -> field instanceof Field.Number number
                                 && number.again().isPresent())
@@ -140,9 +159,9 @@ class SumsTest {
         void at(State state, Course course);
     }
 
-    private static void walk(String name, Look look) {
-        Bench bench = new Bench(DemoBoards.named(name), Meter.middle(), new Random(7));
-        Course course = new Course(Procedure.builtIn(), new MemoryLog(name, bench));
+    private static void walk(Board board, Look look) {
+        Bench bench = new Bench(board, Meter.middle(), new Random(7));
+        Course course = new Course(Procedure.builtIn(), new MemoryLog("sums", bench));
         Hand hand = new Hand(bench);
         for (int i = 0; i < 2000; i++) {
             if (course.state().card().isEmpty()) {
