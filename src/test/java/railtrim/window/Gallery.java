@@ -111,10 +111,7 @@ class Gallery {
                 window.press(page);
             }
             keep(window, look, page, "page");
-            window.fx(() -> {
-                window.shell.sheet().leave();
-                return null;
-            });
+            leaveSheet(window);
         }
         if ("shelf page".matches(ONLY)) {
             shelf(window, look);
@@ -169,6 +166,14 @@ class Gallery {
                                 .getImage()
                         != null);
         keep(window, look, "print", "worksheet");
+        leaveSheet(window);
+    }
+
+    private static void leaveSheet(Opened window) throws Exception {
+        window.fx(() -> {
+            window.shell.sheet().leave();
+            return null;
+        });
     }
 
     private void keep(Opened window, Look look, String step, String state) throws Exception {
