@@ -15,6 +15,9 @@ import railtrim.job.Fact;
  * @param warm temperatures
  */
 public record Logbook(List<Held> held, List<Warm> warm) {
+    /** Read with nothing added: what would be worked out of it is the rounding of the sum. */
+    private static final String STOCK = "stock.volts";
+
     public Logbook {
         held = List.copyOf(held);
         warm = List.copyOf(warm);
@@ -50,9 +53,10 @@ public record Logbook(List<Held> held, List<Warm> warm) {
 
     private static void read(Figures figures, Instant time, Fact.Reading reading, List<Held> held, List<Warm> warm) {
         String field = reading.field();
-        if (field.equals("stock.volts") || RailFields.isLowered(field)) {
+        if (field.equals(STOCK) || RailFields.isLowered(field)) {
             double volts = Math.abs(reading.value());
-            held.add(new Held(time, volts, added(figures, volts), Optional.empty()));
+            OptionalDouble added = field.equals(STOCK) ? OptionalDouble.empty() : added(figures, volts);
+            held.add(new Held(time, volts, added, Optional.empty()));
         } else if (field.endsWith("temp.chip") || field.endsWith("temp.reg")) {
             warm.add(new Warm(time, reading.value(), field.endsWith("reg")));
         }

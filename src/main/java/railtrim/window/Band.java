@@ -99,9 +99,11 @@ final class Band {
         power.setAccessibleText(words.of("window.power.say", powerWord.getText()));
     }
 
+    /** Counts the steps of this job, and the one that is shown even where it is not needed any more. */
     private String position(State state, Step step) {
         List<State.StepState> asked = state.steps().stream()
-                .filter(each -> each.status() != State.Status.NOT_NEEDED)
+                .filter(each -> each.status() != State.Status.NOT_NEEDED
+                        || each.step().id().equals(step.id()))
                 .toList();
         long before = asked.stream()
                 .takeWhile(each -> !each.step().id().equals(step.id()))

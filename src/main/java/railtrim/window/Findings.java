@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
@@ -16,7 +18,7 @@ import railtrim.window.help.SumText;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
 
-/** What the readings of a step say together, with a way back to where the mend is likely to be. */
+/** What the readings of a step say together, with a way back to where the mend is likely to be, and the sums behind it. */
 final class Findings {
     private final Words words;
     private final Desk desk;
@@ -37,8 +39,12 @@ final class Findings {
         List<Step.Finding> findings = step.findings().stream()
                 .filter(finding -> besideTimer.filter(finding.message()::equals).isEmpty())
                 .toList();
-        box.getChildren().setAll(findings.stream().map(this::finding).toList());
-        Build.present(box, !findings.isEmpty());
+        box.getChildren().setAll(byKind(findings).stream().map(this::together).toList());
+        List<Node> sums = sums(step.step().id());
+        if (!sums.isEmpty()) {
+            box.getChildren().add(Build.column("finding-sums", sums.toArray(Node[]::new)));
+        }
+        Build.present(box, !box.getChildren().isEmpty());
     }
 
     /** A way to the sum behind each number that this step works out. */
@@ -51,29 +57,44 @@ final class Findings {
         return buttons;
     }
 
-    private Node finding(Step.Finding finding) {
-        String kind = finding.kind().name().toLowerCase(Locale.ROOT);
-        Icon icon = switch (finding.kind()) {
+    /** Findings of a kind that follow each other, as one says its word but once. */
+    private static List<List<Step.Finding>> byKind(List<Step.Finding> findings) {
+        List<List<Step.Finding>> rows = new ArrayList<>();
+        for (Step.Finding finding : findings) {
+            if (rows.isEmpty() || rows.get(rows.size() - 1).get(0).kind() != finding.kind()) {
+                rows.add(new ArrayList<>());
+            }
+            rows.get(rows.size() - 1).add(finding);
+        }
+        return rows;
+    }
+
+    private Node together(List<Step.Finding> findings) {
+        String kind = findings.get(0).kind().name().toLowerCase(Locale.ROOT);
+        Icon icon = switch (findings.get(0).kind()) {
             case SAYS -> Icon.NOTE;
             case WARNS -> Icon.AGAIN;
             case BLOCKS, STOPS -> Icon.CROSS;
         };
-        VBox text = Build.column(
-                "finding-text",
-                Build.label(words.of("window.finding." + kind), "finding-word"),
-                Build.prose(words.of(finding.message()), "finding-message"));
+        VBox text = Build.column("finding-text", Build.label(words.of("window.finding." + kind), "finding-word"));
+        findings.forEach(finding -> text.getChildren().add(message(finding)));
+        HBox.setHgrow(text, Priority.ALWAYS);
+        HBox row = Build.row("finding", icon.draw(20), text);
+        row.getStyleClass().add("finding-" + kind);
+        return row;
+    }
+
+    private Node message(Step.Finding finding) {
+        VBox message = Build.column("finding-line", Build.prose(words.of(finding.message()), "finding-message"));
         if (!finding.backTo().isEmpty()) {
             String title = words.of("step." + finding.backTo() + ".title");
-            text.getChildren()
+            message.getChildren()
                     .add(Build.button(
                             "back-to-" + finding.backTo().replace('.', '-'),
                             words.of("window.finding.back-to", title),
                             () -> desk.look(finding.backTo()),
                             "link"));
         }
-        javafx.scene.layout.HBox row = Build.row("finding", icon.draw(20), text);
-        javafx.scene.layout.HBox.setHgrow(text, javafx.scene.layout.Priority.ALWAYS);
-        row.getStyleClass().add("finding-" + kind);
-        return row;
+        return message;
     }
 }

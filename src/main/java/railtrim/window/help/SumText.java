@@ -20,6 +20,7 @@ public final class SumText {
     /** A way to a sum. @param now the sum as it stands when the button is pressed */
     public static Button button(Words words, String id, String text, Supplier<Optional<Sum>> now) {
         Button button = Build.button(id, text, () -> {}, "link", "sum-link");
+        button.setMinWidth(0);
         button.setOnAction(event -> now.get()
                 .ifPresent(sum -> Bubble.show(
                         button,
