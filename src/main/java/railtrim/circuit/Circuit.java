@@ -33,7 +33,7 @@ public record Circuit(Place place, double reference, double leg, double legCurre
         positive(leg, Unit.OHM);
         if (!(stockMagnitude > reference)) {
             throw BadInput.of(
-                    "circuit.stock-not-above-reference", Display.volts(stockMagnitude), Display.volts(reference));
+                    "circuit.stock-not-above-reference", place.sign().volts(stockMagnitude), Display.volts(reference));
         }
         return new Circuit(place, reference, leg, (stockMagnitude - reference) / leg, bias);
     }
@@ -71,7 +71,7 @@ public record Circuit(Place place, double reference, double leg, double legCurre
 
     /** A magnitude with the sign of this kind of regulator. */
     public double signed(double magnitude) {
-        return place.negative() ? -magnitude : magnitude;
+        return place.sign().shown(magnitude);
     }
 
     /** The leg's total with {@code added} across it, ohms; the leg itself for infinity, 0 for a short. @throws BadInput for a negative resistance */
@@ -84,10 +84,15 @@ public record Circuit(Place place, double reference, double leg, double legCurre
     public double addedFor(double targetMagnitude) {
         if (!(targetMagnitude > reference)) {
             throw BadInput.of(
-                    "circuit.target-not-above-reference", Display.volts(targetMagnitude), Display.volts(reference));
+                    "circuit.target-not-above-reference",
+                    place.sign().volts(targetMagnitude),
+                    Display.volts(reference));
         }
         if (!(targetMagnitude < stock())) {
-            throw BadInput.of("circuit.target-not-below-stock", Display.volts(targetMagnitude), Display.volts(stock()));
+            throw BadInput.of(
+                    "circuit.target-not-below-stock",
+                    place.sign().volts(targetMagnitude),
+                    place.sign().volts(stock()));
         }
         return 1 / (legCurrent / (targetMagnitude - reference) - 1 / leg);
     }

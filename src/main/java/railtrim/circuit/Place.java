@@ -1,6 +1,7 @@
 package railtrim.circuit;
 
 import railtrim.quantity.BadInput;
+import railtrim.quantity.RailSign;
 
 /** Where the reference sits, and so which leg of the divider lowers the output when a resistor is put across it. */
 public enum Place {
@@ -27,6 +28,11 @@ public enum Place {
 
     public boolean negative() {
         return this == NEGATIVE_OUT_ADJ;
+    }
+
+    /** How the meter shows the output of such a regulator. */
+    public RailSign sign() {
+        return new RailSign(negative());
     }
 
     public static Place of(String id) {

@@ -183,17 +183,17 @@ final class TextPage {
         Figures figures = state.figures();
         Phase phase = state.current().step().phase();
         if (phase == Phase.STEP_DOWN) {
-            level("command.text.last-good", figures.lastGood());
-            level("command.text.next-target", figures.nextTarget());
-            level("command.text.floor", figures.floor());
+            level("command.text.last-good", figures.sign().shown(figures.lastGood()));
+            level("command.text.next-target", figures.sign().shown(figures.nextTarget()));
+            level("command.text.floor", figures.sign().shown(figures.floor()));
         } else if (phase == Phase.BACK_OFF) {
-            level("command.text.target", figures.target());
+            level("command.text.target", figures.sign().shown(figures.target()));
         }
     }
 
-    private void level(String key, OptionalDouble magnitude) {
-        if (magnitude.isPresent()) {
-            say(key, Display.volts(magnitude.getAsDouble()));
+    private void level(String key, OptionalDouble volts) {
+        if (volts.isPresent()) {
+            say(key, Display.volts(volts.getAsDouble()));
         }
     }
 

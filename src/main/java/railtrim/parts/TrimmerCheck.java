@@ -10,11 +10,13 @@ import railtrim.parts.Trimmers.Wish;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
+import railtrim.quantity.RailSign;
 import railtrim.quantity.Unit;
 
 /** Holds one trimmer after the other against the wish. */
 final class TrimmerCheck {
     private final Circuit circuit;
+    private final RailSign sign;
     private final Wish wish;
     /** The lowest start that is allowed, volts. */
     private final double startLimit;
@@ -25,21 +27,22 @@ final class TrimmerCheck {
 
     TrimmerCheck(Circuit circuit, Wish wish) {
         this.circuit = circuit;
+        this.sign = circuit.place().sign();
         this.wish = wish;
         check(
                 wish.lowest() > circuit.reference() && wish.lowest() < circuit.stock(),
                 "parts.trimmer.lowest",
-                Display.volts(wish.lowest()),
-                Display.volts(circuit.reference()),
-                Display.volts(circuit.stock()));
+                sign.volts(wish.lowest()),
+                sign.volts(circuit.reference()),
+                sign.volts(circuit.stock()));
         this.startLimit = circuit.stock() * (1 - wish.startDrop());
         check(
                 wish.startDrop() > 0 && startLimit > wish.lowest(),
                 "parts.trimmer.drop",
                 Display.of(100 * wish.startDrop(), Unit.PERCENT),
-                Display.volts(startLimit),
-                Display.volts(wish.lowest()),
-                Display.volts(circuit.stock()));
+                sign.volts(startLimit),
+                sign.volts(wish.lowest()),
+                sign.volts(circuit.stock()));
         check(
                 wish.tolerance() >= 0 && wish.tolerance() < 1,
                 "parts.trimmer.tolerance",
@@ -68,8 +71,8 @@ final class TrimmerCheck {
         if (startWorst < startLimit) {
             refusals.add(Message.of(
                     "parts.trimmer.starts-low",
-                    Display.volts(startWorst),
-                    Display.volts(startLimit),
+                    sign.volts(startWorst),
+                    sign.volts(startLimit),
                     Display.ohms(total * (1 - wish.tolerance())),
                     Display.ohms(Trimmers.leastMaximum(circuit, wish.startDrop()))));
         }
@@ -77,8 +80,8 @@ final class TrimmerCheck {
             refusals.add(Message.of(
                     "parts.trimmer.reach",
                     Display.ohms(end),
-                    Display.volts(circuit.magnitude(end)),
-                    Display.volts(wish.lowest())));
+                    sign.volts(circuit.magnitude(end)),
+                    sign.volts(wish.lowest())));
         }
 
         List<Message> cares = new ArrayList<>();
@@ -87,13 +90,12 @@ final class TrimmerCheck {
             cares.add(Message.of(
                     finest > 1000 * Trimmers.JUMP * circuit.stock() ? "parts.trimmer.jumps" : "parts.trimmer.coarse",
                     millivolts(perTurnLowest),
-                    Display.volts(wish.lowest()),
+                    sign.volts(wish.lowest()),
                     millivolts(finest)));
         }
         double coarseMove = coarseLowest * Trimmers.FINEST_MOVE;
         if (pair && coarseMove > 1000 * Trimmers.JUMP * circuit.stock()) {
-            cares.add(
-                    Message.of("parts.trimmer.coarse-one-jumps", millivolts(coarseMove), Display.volts(wish.lowest())));
+            cares.add(Message.of("parts.trimmer.coarse-one-jumps", millivolts(coarseMove), sign.volts(wish.lowest())));
         }
         if (turns == 1) {
             cares.add(Message.of("parts.trimmer.one-turn"));
@@ -108,22 +110,19 @@ final class TrimmerCheck {
 
         List<Message> reasons = new ArrayList<>(refusals);
         if (refusals.isEmpty()) {
-            reasons.add(Message.of("parts.trimmer.starts-safe", Display.volts(startWorst), Display.volts(startLimit)));
+            reasons.add(Message.of("parts.trimmer.starts-safe", sign.volts(startWorst), sign.volts(startLimit)));
             if (pair) {
                 reasons.add(Message.of(
                         "parts.trimmer.pair",
                         millivolts(perTurnLowest),
-                        Display.volts(wish.lowest()),
+                        sign.volts(wish.lowest()),
                         String.valueOf(Math.round(nominal / fine)),
                         millivolts(coarseLowest)));
                 reasons.add(Message.of("parts.trimmer.pair-use"));
             }
             reasons.addAll(cares);
             reasons.add(Message.of(
-                    "parts.trimmer.stop",
-                    Display.part(stop),
-                    Display.volts(circuit.reference()),
-                    Display.volts(lowest)));
+                    "parts.trimmer.stop", Display.part(stop), sign.volts(circuit.reference()), sign.volts(lowest)));
         }
         return new Candidate(
                 nominal,
@@ -166,36 +165,33 @@ final class TrimmerCheck {
         } else if (startWorst < startLimit) {
             refusals.add(Message.of(
                     "parts.trimmer.starts-low",
-                    Display.volts(startWorst),
-                    Display.volts(startLimit),
+                    sign.volts(startWorst),
+                    sign.volts(startLimit),
                     Display.ohms(least),
                     Display.ohms(Trimmers.leastMaximum(circuit, wish.startDrop()))));
         } else if (lowestExpected >= startLimit) {
             refusals.add(Message.of(
                     "parts.trimmer.reach",
                     Display.ohms(minimum),
-                    Display.volts(lowestExpected),
-                    Display.volts(wish.lowest())));
+                    sign.volts(lowestExpected),
+                    sign.volts(wish.lowest())));
         }
 
         List<Message> cares = new ArrayList<>();
         if (lowestExpected < wish.lowest()) {
             cares.add(Message.of(
-                    "parts.trimmer.goes-below",
-                    Display.volts(lowest),
-                    Display.volts(wish.lowest()),
-                    Display.part(stop)));
+                    "parts.trimmer.goes-below", sign.volts(lowest), sign.volts(wish.lowest()), Display.part(stop)));
         } else if (lowestExpected - wish.lowest() > Trimmers.SHORTENED * (circuit.stock() - wish.lowest())) {
             cares.add(Message.of(
                     "parts.trimmer.stays-above",
                     Display.ohms(minimum),
-                    Display.volts(lowestExpected),
-                    Display.volts(wish.lowest())));
+                    sign.volts(lowestExpected),
+                    sign.volts(wish.lowest())));
         }
         Verdict verdict = !refusals.isEmpty() ? Verdict.REFUSED : cares.isEmpty() ? Verdict.GOOD : Verdict.USABLE;
         List<Message> reasons = new ArrayList<>(refusals);
         if (refusals.isEmpty()) {
-            reasons.add(Message.of("parts.trimmer.starts-safe", Display.volts(startWorst), Display.volts(startLimit)));
+            reasons.add(Message.of("parts.trimmer.starts-safe", sign.volts(startWorst), sign.volts(startLimit)));
             reasons.addAll(cares);
         }
         return new InHand(start, startWorst, lowest, verdict, reasons);

@@ -190,8 +190,8 @@ final class Checks {
         if (stock.isPresent() && high.isPresent() && stock.getAsDouble() > high.getAsDouble()) {
             findings.add(warns(
                     "verdict.stock-above-rated",
-                    Display.volts(stock.getAsDouble()),
-                    Display.volts(high.getAsDouble())));
+                    figures.sign().volts(stock.getAsDouble()),
+                    figures.sign().volts(high.getAsDouble())));
         }
         if (stock.isPresent()
                 && figures.ratedLow().isPresent()
@@ -201,7 +201,7 @@ final class Checks {
         double inputHighest =
                 figures.family().map(RegulatorFamily::inputHighest).orElse(Double.NaN);
         if (figures.input().orElse(0) > inputHighest) {
-            findings.add(warns("verdict.input-above-sheet", Display.volts(inputHighest)));
+            findings.add(warns("verdict.input-above-sheet", figures.sign().volts(inputHighest)));
         }
         stock.ifPresent(volts -> findings.add(says("verdict.stock-doubt", Doubts.reading(figures, volts))));
         if (stock.isPresent() && figures.reference().isPresent() && bothPlacesFit(figures)) {
@@ -238,7 +238,7 @@ final class Checks {
         OptionalDouble floor = figures.floor();
         OptionalDouble rated = figures.ratedLow();
         return floor.isPresent() && rated.isPresent() && floor.getAsDouble() < rated.getAsDouble()
-                ? List.of(warns("verdict.below-rated", Display.volts(rated.getAsDouble())))
+                ? List.of(warns("verdict.below-rated", figures.sign().volts(rated.getAsDouble())))
                 : List.of();
     }
 
@@ -266,8 +266,10 @@ final class Checks {
             Kind kind = hand.verdict() == Trimmers.Verdict.REFUSED ? Kind.BLOCKS : Kind.SAYS;
             hand.reasons()
                     .forEach(reason -> findings.add(new Finding(kind, reason, kind == Kind.BLOCKS ? "pick" : "")));
-            findings.add(
-                    says("verdict.start-predicted", Display.volts(hand.start()), Display.volts(hand.startWorst())));
+            findings.add(says(
+                    "verdict.start-predicted",
+                    figures.sign().volts(hand.start()),
+                    figures.sign().volts(hand.startWorst())));
             findings.addAll(slips(figures));
         });
         return findings;
@@ -278,11 +280,11 @@ final class Checks {
         return figures.slips().stream()
                 .filter(Slip::harmful)
                 .flatMap(slip -> slip.pins().stream())
-                .map(Checks::bridged)
+                .map(pins -> bridged(figures, pins))
                 .toList();
     }
 
-    private static Finding bridged(Bridges.Bridge pins) {
+    private static Finding bridged(Figures figures, Bridges.Bridge pins) {
         String one = String.valueOf(pins.first());
         String two = String.valueOf(pins.second());
         if (pins.voltage().isEmpty()) {
@@ -291,7 +293,7 @@ final class Checks {
         double volts = pins.voltage().getAsDouble();
         return volts == 0
                 ? says("verdict.bridge-short", one, two)
-                : says("verdict.bridge-volts", one, two, Display.volts(volts));
+                : says("verdict.bridge-volts", one, two, figures.sign().volts(volts));
     }
 
     // ---- wire
@@ -423,9 +425,9 @@ final class Checks {
         List<Finding> findings = new ArrayList<>();
         findings.add(says(
                 "verdict.recommended",
-                Display.volts(budget.get().fail()),
+                figures.sign().volts(budget.get().fail()),
                 Display.volts(budget.get().sum()),
-                Display.volts(budget.get().recommended())));
+                figures.sign().volts(budget.get().recommended())));
         if (!budget.get().worthDoing() || outOfReach(figures, budget.get())) {
             String backTo = figures.descent().faulted() ? "fault.next" : "aim";
             findings.add(stops("stop.not-worth-doing", backTo));
@@ -486,9 +488,9 @@ final class Checks {
         if (figures.resistorFloor().isPresent() && figures.chosen().isPresent()) {
             findings.add(says(
                     "verdict.resistor-holds",
-                    Display.volts(figures.chosen().get().lowest()),
-                    Display.volts(figures.chosen().get().highest()),
-                    Display.volts(figures.resistorFloor().getAsDouble())));
+                    figures.sign().volts(figures.chosen().get().lowest()),
+                    figures.sign().volts(figures.chosen().get().highest()),
+                    figures.sign().volts(figures.resistorFloor().getAsDouble())));
         }
         return findings;
     }
@@ -520,7 +522,10 @@ final class Checks {
         double volts = circuit.get().magnitude(ohms.getAsDouble());
         return volts < floor.getAsDouble() - figures.voltResolution(volts) / 2
                 ? List.of(blocks(
-                        "verdict.hand-too-low", "choose", Display.volts(volts), Display.volts(floor.getAsDouble())))
+                        "verdict.hand-too-low",
+                        "choose",
+                        figures.sign().volts(volts),
+                        figures.sign().volts(floor.getAsDouble())))
                 : List.of(says("verdict.hand-gives", Doubts.volts(figures, ohms.getAsDouble(), volts)));
     }
 

@@ -82,11 +82,11 @@ final class Choices {
         return fit.stream()
                 .filter(candidate -> !candidate.pair() || pairs.contains(candidate))
                 .limit(TRIMMERS_SHOWN)
-                .map(candidate -> new Option(trimmerId(candidate), trimmerInWords(candidate)))
+                .map(candidate -> new Option(trimmerId(candidate), trimmerInWords(figures, candidate)))
                 .toList();
     }
 
-    private static Message trimmerInWords(Trimmers.Candidate candidate) {
+    private static Message trimmerInWords(Figures figures, Trimmers.Candidate candidate) {
         boolean good = candidate.verdict() == Trimmers.Verdict.GOOD;
         String key = candidate.pair()
                 ? good ? "option.trimmer.pick.pair-good" : "option.trimmer.pick.pair-usable"
@@ -95,7 +95,7 @@ final class Choices {
                 key,
                 Display.part(candidate.nominal()),
                 String.valueOf(candidate.turns()),
-                Display.volts(candidate.startWorst()),
+                figures.sign().volts(candidate.startWorst()),
                 candidate.stopResistor() > 0 ? Display.part(candidate.stopResistor()) : "–",
                 roughly(candidate.millivoltsPerTurnLowest()),
                 candidate.pair() ? Display.part(candidate.fine()) : "–");
@@ -129,9 +129,9 @@ final class Choices {
                         Message.of(
                                 "option.res.pick.named",
                                 candidate.partsInWords(),
-                                Display.volts(candidate.voltage()),
-                                Display.volts(candidate.lowest()),
-                                Display.volts(candidate.highest()))))
+                                figures.sign().volts(candidate.voltage()),
+                                figures.sign().volts(candidate.lowest()),
+                                figures.sign().volts(candidate.highest()))))
                 .toList();
     }
 }

@@ -26,14 +26,14 @@ final class Doubts {
 
     /** A voltage as read, with the meter's U. */
     static String reading(Figures figures, double volts) {
-        return Display.withUncertainty(volts, 2 * figures.voltUncertainty(volts), Unit.VOLT);
+        return figures.sign().volts(volts, 2 * figures.voltUncertainty(volts));
     }
 
     /** A voltage worked out for so many ohms across the leg, with U where the readings allow it. */
     static String volts(Figures figures, double added, double volts) {
         return figures.voltageDoubt(added)
-                .map(result -> Display.withUncertainty(volts, result.expanded(), Unit.VOLT))
-                .orElseGet(() -> Display.volts(volts));
+                .map(result -> figures.sign().volts(volts, result.expanded()))
+                .orElseGet(() -> figures.sign().volts(volts));
     }
 
     /** The true leg from the voltages so far; where it is too coarse, the reading that would help most and what it would reach. */
@@ -54,7 +54,9 @@ final class Doubts {
             return List.of(Checks.says("verdict.leg-unsolved"));
         }
         return List.of(Checks.says(
-                "verdict.leg-solved-coarse", Display.volts(figures.floor().orElseThrow()), width(further.get())));
+                "verdict.leg-solved-coarse",
+                figures.sign().volts(figures.floor().orElseThrow()),
+                width(further.get())));
     }
 
     /** U alone, to its second digit. */

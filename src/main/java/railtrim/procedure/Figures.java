@@ -24,6 +24,7 @@ import railtrim.parts.Trimmers;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Meter;
 import railtrim.quantity.Propagation;
+import railtrim.quantity.RailSign;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
@@ -191,9 +192,14 @@ public final class Figures {
         return family().map(RegulatorFamily::place);
     }
 
-    /** A voltage of the rail as the meter shows it: of a negative rail with its minus sign. */
-    public OptionalDouble asShown(OptionalDouble magnitude) {
-        return magnitude.isPresent() && negative() ? OptionalDouble.of(-magnitude.getAsDouble()) : magnitude;
+    /** How the meter shows this rail; before the regulator is known, as a positive one. */
+    public RailSign sign() {
+        return new RailSign(negative());
+    }
+
+    /** How a value typed into a field is shown: a voltage of the rail that was typed without a sign gets the rail's. */
+    public RailSign sign(String field) {
+        return new RailSign(negative() && RailFields.isWished(field));
     }
 
     public boolean negative() {

@@ -75,13 +75,13 @@ final class Judge {
                 return Optional.of(Message.of(
                         "verdict.above-stock",
                         Display.volts(value),
-                        Display.volts(figures.stock().getAsDouble())));
+                        figures.sign().volts(figures.stock().getAsDouble())));
             }
             if (figures.floor().isPresent() && magnitude < figures.floor().getAsDouble() - slack) {
                 return Optional.of(Message.of(
                         "verdict.below-floor",
                         Display.volts(value),
-                        Display.volts(figures.floor().getAsDouble())));
+                        figures.sign().volts(figures.floor().getAsDouble())));
             }
         }
         return Optional.empty();

@@ -87,7 +87,8 @@ final class MarginFigures {
                                 true,
                                 Tried.of(figures.trials(), fail),
                                 CONFIDENCE,
-                                COVERAGE)
+                                COVERAGE,
+                                figures.sign())
                         .readWith(figures.meter())));
     }
 

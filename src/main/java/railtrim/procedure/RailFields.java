@@ -29,10 +29,17 @@ final class RailFields {
             "fit.volts",
             "fit.loaded");
 
+    /** Voltages of the rail that nobody reads off a meter: they are typed without a sign. */
+    private static final Set<String> WISHED = Set.of("rated.low", "rated.high", "aim.lowest", "target.volts");
+
     private RailFields() {}
 
     static boolean isRail(String field) {
         return isDead(field) || isStock(field) || isLowered(field);
+    }
+
+    static boolean isWished(String field) {
+        return WISHED.contains(field);
     }
 
     /** Readings that prove the rail dead. */

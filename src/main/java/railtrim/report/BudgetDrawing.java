@@ -34,11 +34,7 @@ final class BudgetDrawing {
         double highest = Math.max(budget.recommended(), chosen.orElse(0));
         Axis volts = new Axis(budget.fail(), highest, LEFT, RIGHT);
         double foot = TOP + ROW * budget.lines().size();
-        upright(
-                volts.at(budget.fail()),
-                foot,
-                source.say("report.budget.fault", Display.volts(budget.fail())),
-                "start");
+        upright(volts.at(budget.fail()), foot, source.say("report.budget.fault", source.rail(budget.fail())), "start");
         double reached = budget.fail();
         double y = TOP;
         for (MarginBudget.Line line : budget.lines()) {
@@ -54,12 +50,12 @@ final class BudgetDrawing {
             reached = next;
             y += ROW;
         }
-        String recommended = source.say("report.budget.recommended", Display.volts(budget.recommended()));
+        String recommended = source.say("report.budget.recommended", source.rail(budget.recommended()));
         shapes.add(new Shape.Line(
                 volts.at(budget.recommended()), TOP - 8, volts.at(budget.recommended()), foot, "dashed"));
         shapes.add(new Shape.Label(volts.at(budget.recommended()), foot + 16, recommended, "strong", "end"));
         String inWords =
-                source.say("report.budget.in-words", Display.volts(budget.fail()), Display.volts(budget.recommended()));
+                source.say("report.budget.in-words", source.rail(budget.fail()), source.rail(budget.recommended()));
         return new Block.Picture(new Drawing(WIDTH, (int) foot + 26, source.say("report.budget"), shapes), inWords);
     }
 

@@ -12,10 +12,11 @@ import railtrim.report.Checklist.Section;
 
 /**
  * The tables of the checklist for a spreadsheet (RFC 4180): section, then the cells. A cell that a spreadsheet would take for a formula gets an
- * apostrophe in front (OWASP ASVS 1.2.10), unless it is a plain number.
+ * apostrophe in front (OWASP ASVS 1.2.10), unless it is a plain number, or a voltage of a negative rail with its true minus sign.
  */
 final class CsvReport {
     private static final Pattern NUMBER = Pattern.compile("[-+]?\\d{1,9}(\\.\\d{1,9})?");
+    private static final Pattern BELOW_ZERO = Pattern.compile("\u2212\\d{1,4}\\.\\d{1,6} V( ± \\d{1,4}\\.\\d{1,6} V)?");
     private static final String FORMULA_STARTS = "=+-@\t\r\n\0＝＋－＠−";
 
     private CsvReport() {}
@@ -83,6 +84,8 @@ final class CsvReport {
 
     static String harmless(String cell) {
         boolean formula = !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0;
-        return formula && !NUMBER.matcher(cell).matches() ? "'" + cell : cell;
+        boolean number =
+                NUMBER.matcher(cell).matches() || BELOW_ZERO.matcher(cell).matches();
+        return formula && !number ? "'" + cell : cell;
     }
 }

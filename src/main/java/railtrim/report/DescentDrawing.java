@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import railtrim.quantity.Display;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Drawing.Shape;
 import railtrim.threshold.Trial;
@@ -64,7 +63,7 @@ final class DescentDrawing {
         shapes.add(new Shape.Line(LEFT, BOTTOM, RIGHT, BOTTOM, "thin"));
         for (double tick : volts.ticks(6)) {
             shapes.add(new Shape.Line(LEFT - 5, volts.at(tick), LEFT, volts.at(tick), "thin"));
-            shapes.add(new Shape.Label(LEFT - 9, volts.at(tick) + 4, Display.volts(tick), "plain", "end"));
+            shapes.add(new Shape.Label(LEFT - 9, volts.at(tick) + 4, source.rail(tick), "plain", "end"));
         }
     }
 

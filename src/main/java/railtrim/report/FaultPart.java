@@ -50,7 +50,7 @@ final class FaultPart {
     private List<String> row(Trial trial) {
         return List.of(
                 Integer.toString(trial.run()),
-                Display.volts(trial.volts()),
+                source.rail(trial.volts()),
                 source.say(trial.fault() ? "report.down.fault" : "report.down.good"),
                 source.say(trial.cold() ? "report.down.cold" : "report.down.warm"),
                 Double.isNaN(trial.dwell()) ? "–" : Display.of(trial.dwell(), Unit.SECOND),

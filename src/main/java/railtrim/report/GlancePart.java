@@ -47,7 +47,7 @@ final class GlancePart {
         pairs.add(pair("report.board", source.text(figures.text("board.name"))));
         pairs.add(pair("report.chip", source.text(figures.text("chip.name"))));
         pairs.add(pair("report.regulator", regulator()));
-        pairs.add(pair("report.stock", source.volts(figures.stock())));
+        pairs.add(pair("report.stock", source.rail(figures.stock())));
         pairs.add(pair("report.fitted", fitted()));
         pairs.add(pair("report.fail", new SummaryPart(source).fail()));
         pairs.add(pair("report.glance.margin", margin()));
@@ -82,7 +82,7 @@ final class GlancePart {
     private String fitted() {
         return figures.stock().isEmpty() || figures.fitted().isEmpty()
                 ? source.notKnown()
-                : source.say("report.glance.fitted", source.volts(figures.fitted()), new SummaryPart(source).lowered());
+                : source.say("report.glance.fitted", source.rail(figures.fitted()), new SummaryPart(source).lowered());
     }
 
     /** How far the board's new voltage is above the fault, and what that is made of. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Slip;
 import railtrim.procedure.State.Status;
-import railtrim.quantity.Display;
 import railtrim.report.Checklist.Block;
 import railtrim.threshold.Trial;
 
@@ -82,7 +81,7 @@ final class HandoverPart {
 
     private List<String> fault(Slip slip) {
         String output = slip.output(source.words())
-                .orElseGet(() -> Display.volts(slip.volts().getAsDouble()));
+                .orElseGet(() -> source.rail(slip.volts().getAsDouble()));
         return List.of(
                 slip.told(source.words()),
                 output,

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import railtrim.procedure.Figures;
-import railtrim.quantity.Display;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Drawing.Shape;
 
@@ -37,7 +36,7 @@ final class LadderDrawing {
         String inWords = source.say(
                 "report.ladder.in-words",
                 rungs.stream()
-                        .map(rung -> rung.name() + " " + Display.volts(rung.volts()))
+                        .map(rung -> rung.name() + " " + source.rail(rung.volts()))
                         .collect(Collectors.joining("; ")));
         return Optional.of(new Block.Picture(draw(rungs), inWords));
     }
@@ -82,7 +81,7 @@ final class LadderDrawing {
             free = place + RUNG;
             shapes.add(new Shape.Line(AXIS - 22, rail, AXIS + 22, rail, rung.style()));
             shapes.add(new Shape.Line(AXIS + 22, rail, VOLTS - 6, place, "leader"));
-            shapes.add(new Shape.Label(VOLTS, place + 4, Display.volts(rung.volts()), "strong", "start"));
+            shapes.add(new Shape.Label(VOLTS, place + 4, source.rail(rung.volts()), "strong", "start"));
             shapes.add(new Shape.Label(NAMES, place + 4, rung.name(), "plain", "start"));
         }
         return new Drawing(WIDTH, height + 8, source.say("report.ladder"), shapes);

@@ -78,7 +78,7 @@ final class LineDrawing {
 
     private String said(LineSolve.Point point) {
         return Double.isInfinite(point.added())
-                ? source.say("report.line.none", Display.volts(point.volts()))
-                : source.say("report.line.with", Display.ohms(point.added()), Display.volts(point.volts()));
+                ? source.say("report.line.none", source.rail(point.volts()))
+                : source.say("report.line.with", Display.ohms(point.added()), source.rail(point.volts()));
     }
 }

@@ -33,12 +33,12 @@ final class MarginPart {
 
     private String howSure(FailVoltage fail) {
         if (!fail.faultSeen()) {
-            return source.say("report.margin.no-fault", Display.volts(fail.fail()));
+            return source.say("report.margin.no-fault", source.rail(fail.fail()));
         }
         return source.say(
                 "report.margin.fault",
-                Display.volts(fail.bracketLow()),
-                Display.volts(fail.bracketHigh()),
+                source.rail(fail.bracketLow()),
+                source.rail(fail.bracketHigh()),
                 Integer.toString(fail.runs()));
     }
 
@@ -55,23 +55,25 @@ final class MarginPart {
                 source.say("report.margin.volts"),
                 source.say("report.margin.kind"),
                 source.say("report.margin.why"));
-        String terms =
-                budget.lines().stream().map(line -> Display.volts(line.volts())).collect(Collectors.joining(" + "));
+        String further = figures.sign().further();
+        String terms = budget.lines().stream()
+                .map(line -> further + Display.volts(line.volts()))
+                .collect(Collectors.joining());
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Grid(head, rows));
         new BudgetDrawing(source).picture().ifPresent(blocks::add);
         blocks.add(new Block.Says(source.say(
                 "report.margin.sum",
-                Display.volts(budget.fail()),
+                source.rail(budget.fail()),
                 terms,
-                Display.volts(budget.fail() + budget.sum()),
-                Display.volts(budget.recommended()))));
+                source.rail(budget.fail() + budget.sum()),
+                source.rail(budget.recommended()))));
         return blocks;
     }
 
     private String chosen(double target) {
         return figures.text("target.reason")
-                .map(reason -> source.say("report.margin.chosen-because", Display.volts(target), PlainText.of(reason)))
-                .orElseGet(() -> source.say("report.margin.chosen", Display.volts(target)));
+                .map(reason -> source.say("report.margin.chosen-because", source.rail(target), PlainText.of(reason)))
+                .orElseGet(() -> source.say("report.margin.chosen", source.rail(target)));
     }
 }

@@ -50,10 +50,10 @@ final class ResistorPart {
         pairs.add(pair(
                 "report.resistor.setting",
                 figures.reading("setting.trimmer").map(source::withMeter).orElseGet(source::notKnown)));
-        pairs.add(pair("report.resistor.voltage", Display.volts(chosen.voltage())));
+        pairs.add(pair("report.resistor.voltage", source.rail(chosen.voltage())));
         pairs.add(pair(
                 "report.resistor.worst",
-                source.say("report.range", Display.volts(chosen.lowest()), Display.volts(chosen.highest()))));
+                source.say("report.range", source.rail(chosen.lowest()), source.rail(chosen.highest()))));
         pairs.add(pair("report.resistor.power", Display.of(chosen.power(), Unit.WATT)));
         return pairs;
     }

@@ -65,7 +65,11 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
 
     /** A voltage of the rail as the meter shows it: of a negative rail with its minus sign. */
     String rail(OptionalDouble magnitude) {
-        return volts(figures().asShown(magnitude));
+        return volts(figures().sign().shown(magnitude));
+    }
+
+    String rail(double magnitude) {
+        return figures().sign().volts(magnitude);
     }
 
     String text(Optional<String> text) {
@@ -152,11 +156,12 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         if (reading.unit() != Unit.VOLT && reading.unit() != Unit.OHM) {
             return Display.of(reading.value(), reading.unit());
         }
+        double shown = figures().sign(reading.field()).shown(reading.value());
         Accuracy accuracy = reading.unit() == Unit.VOLT
                 ? figures().meter().voltsAt(reading.value())
                 : figures().meter().ohmsAt(reading.value());
         double expanded = 2 * accuracy.standardUncertainty(reading.value());
-        return Display.withUncertainty(reading.value(), expanded, reading.unit());
+        return Display.withUncertainty(shown, expanded, reading.unit());
     }
 
     String readBack(Fact.Reading reading) {

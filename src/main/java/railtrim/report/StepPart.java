@@ -14,6 +14,7 @@ import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
 import railtrim.quantity.Display;
 import railtrim.quantity.PlainText;
+import railtrim.quantity.RailSign;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
 
@@ -80,11 +81,12 @@ final class StepPart {
         String time = source.when(entry.time());
         String remark = state.entries().contains(entry) ? "" : source.say(replaced(state.step(), entry));
         if (fact instanceof Fact.Reading reading) {
+            RailSign sign = source.figures().sign(reading.field());
             String expected = source.expected(entry, reading)
                     .map(range -> source.say(
                             "report.step.range",
-                            Display.brief(range.low(), reading.unit()),
-                            Display.brief(range.high(), reading.unit()),
+                            Display.brief(sign.shown(range.low()), reading.unit()),
+                            Display.brief(sign.shown(range.high()), reading.unit()),
                             source.say(range.because())))
                     .orElseGet(() -> source.say("report.step.no-range"));
             return Optional.of(List.of(

@@ -40,8 +40,8 @@ final class SummaryPart {
                 resistor.several() ? "report.changed.fitted-two" : "report.changed.fitted",
                 part,
                 leg(),
-                source.volts(figures.stock()),
-                source.volts(figures.fitted()));
+                source.rail(figures.stock()),
+                source.rail(figures.fitted()));
     }
 
     private String leg() {
@@ -74,24 +74,24 @@ final class SummaryPart {
     private List<Pair> voltages() {
         List<Pair> pairs = new ArrayList<>();
         pairs.add(pair("report.reference", source.volts(figures.reference())));
-        pairs.add(pair("report.input", source.volts(figures.input())));
-        pairs.add(pair("report.stock", source.volts(figures.stock())));
-        pairs.add(pair("report.fitted", source.volts(figures.fitted())));
+        pairs.add(pair("report.input", source.rail(figures.input())));
+        pairs.add(pair("report.stock", source.rail(figures.stock())));
+        pairs.add(pair("report.fitted", source.rail(figures.fitted())));
         pairs.add(pair("report.lowered", lowered()));
         pairs.add(pair("report.fail", fail()));
         pairs.add(pair(
                 "report.recommended",
-                source.volts(figures.budget()
+                source.rail(figures.budget()
                         .map(budget -> OptionalDouble.of(budget.recommended()))
                         .orElse(OptionalDouble.empty()))));
-        pairs.add(pair("report.target", source.volts(figures.target())));
+        pairs.add(pair("report.target", source.rail(figures.target())));
         return pairs;
     }
 
     String fail() {
         return figures.failVoltage()
                 .map(fail -> source.say(
-                        fail.faultSeen() ? "report.fail.seen" : "report.fail.none", Display.volts(fail.fail())))
+                        fail.faultSeen() ? "report.fail.seen" : "report.fail.none", source.rail(fail.fail())))
                 .orElseGet(source::notKnown);
     }
 

@@ -31,7 +31,11 @@ final class BudgetLines {
     /** The threshold lies somewhere between fault and last good. Counting from the last good voltage leaves no gap; all other lines come on top. */
     private Line step() {
         if (!fail.faultSeen()) {
-            return new Line("step", 0, true, Message.of("threshold.basis.step.no-fault", Display.volts(fail.fail())));
+            return new Line(
+                    "step",
+                    0,
+                    true,
+                    Message.of("threshold.basis.step.no-fault", given.sign().volts(fail.fail())));
         }
         double bracket = fail.bracketHigh() - fail.fail();
         if (bracket > 0) {
@@ -41,8 +45,8 @@ final class BudgetLines {
                     true,
                     Message.of(
                             "threshold.basis.step.bracket",
-                            Display.volts(fail.fail()),
-                            Display.volts(fail.bracketHigh())));
+                            given.sign().volts(fail.fail()),
+                            given.sign().volts(fail.bracketHigh())));
         }
         // Nothing was good above the fault: the last decrement is all that is known.
         return new Line(

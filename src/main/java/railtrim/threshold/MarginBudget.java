@@ -6,6 +6,7 @@ import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
 import railtrim.quantity.Meter;
+import railtrim.quantity.RailSign;
 
 /**
  * How far to stay away from the fault, line by line, each with where its number is from.
@@ -47,6 +48,7 @@ public record MarginBudget(
      * @param oneRange whether the meter shows the fault and the setting on the same range: then what is in proportion to the reading cancels
      * @param tried what the runs covered
      * @param confidence of the spread's bound, 0.5 to 0.999, usually 0.95; {@code coverage} likewise, usually 0.99
+     * @param sign how the voltages are written where a line says what it is based on
      */
     public record Given(
             FailVoltage fail,
@@ -56,7 +58,21 @@ public record MarginBudget(
             boolean oneRange,
             Tried tried,
             double confidence,
-            double coverage) {
+            double coverage,
+            RailSign sign) {
+        /** Of a positive rail. */
+        public Given(
+                FailVoltage fail,
+                double stock,
+                double step,
+                double meterUncertainty,
+                boolean oneRange,
+                Tried tried,
+                double confidence,
+                double coverage) {
+            this(fail, stock, step, meterUncertainty, oneRange, tried, confidence, coverage, new RailSign(false));
+        }
+
         /** The usual confidence of 95 % that 99 % of all later runs fail lower. */
         public static Given usual(FailVoltage fail, double stock, double step, double meterUncertainty, Tried tried) {
             return new Given(fail, stock, step, meterUncertainty, true, tried, 0.95, 0.99);
@@ -73,11 +89,11 @@ public record MarginBudget(
         }
 
         private Given withMeter(double uncertainty, boolean one) {
-            return new Given(fail, stock, step, uncertainty, one, tried, confidence, coverage);
+            return new Given(fail, stock, step, uncertainty, one, tried, confidence, coverage, sign);
         }
 
         Given with(FailVoltage expected, Tried covered) {
-            return new Given(expected, stock, step, meterUncertainty, oneRange, covered, confidence, coverage);
+            return new Given(expected, stock, step, meterUncertainty, oneRange, covered, confidence, coverage, sign);
         }
     }
 

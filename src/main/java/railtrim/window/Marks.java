@@ -8,6 +8,7 @@ import javafx.scene.layout.FlowPane;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.RailSign;
 import railtrim.window.kit.Build;
 
 /** The voltages to keep in sight while the trimmer is turned: last good, next target and floor; or the target to settle at. */
@@ -30,13 +31,14 @@ final class Marks {
 
     void show(String step, Figures figures) {
         row.getChildren().clear();
+        RailSign sign = figures.sign();
         if (GOING_DOWN.contains(step)) {
-            mark("window.mark.last-good", figures.lastGood(), "");
-            mark("window.mark.next", figures.nextTarget(), "mark-next");
-            mark("window.mark.floor", figures.floor(), "");
+            mark("window.mark.last-good", sign.shown(figures.lastGood()), "");
+            mark("window.mark.next", sign.shown(figures.nextTarget()), "mark-next");
+            mark("window.mark.floor", sign.shown(figures.floor()), "");
         } else if (SETTING.contains(step)) {
-            mark("window.mark.target", figures.target(), "mark-next");
-            mark("window.mark.fault", figures.fault(), "");
+            mark("window.mark.target", sign.shown(figures.target()), "mark-next");
+            mark("window.mark.fault", sign.shown(figures.fault()), "");
         }
         Build.present(row, !row.getChildren().isEmpty());
     }

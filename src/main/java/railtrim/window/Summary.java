@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.RailSign;
 import railtrim.window.kit.Build;
 
 /** What the job came to, in a few lines of figures. */
@@ -19,10 +20,11 @@ final class Summary {
     Summary(Words words, Figures figures) {
         this.words = words;
         grid.getStyleClass().add("summary");
-        volts("window.summary.stock", figures.stock());
-        volts("window.summary.fault", figures.fault());
-        volts("window.summary.target", figures.target());
-        volts("window.summary.fitted", figures.fitted());
+        RailSign sign = figures.sign();
+        volts("window.summary.stock", sign.shown(figures.stock()));
+        volts("window.summary.fault", sign.shown(figures.fault()));
+        volts("window.summary.target", sign.shown(figures.target()));
+        volts("window.summary.fitted", sign.shown(figures.fitted()));
         warmth("window.summary.before", figures.number("temp.chip"));
         warmth("window.summary.after", figures.number("fit.temp.chip"));
     }

@@ -144,7 +144,7 @@ class ExportsTest {
     }
 
     /** What a reader of the page sees: no marks, no measures of the drawings. */
-    private static String shown(String page) {
+    static String shown(String page) {
         return page.replaceAll("(?s)<(style|title)>.*?</\\1>", " ")
                 .replaceAll("<[^>]*>", " ")
                 .replace("&#39;", "'")

@@ -79,16 +79,18 @@ public final class Comparison {
                 PlainText.of(piece.chip()),
                 PlainText.of(piece.load()),
                 clock(piece.clock()),
-                ShelfTable.volts(piece.stock()),
-                words.of(fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below", Display.volts(fail.fail())),
+                ShelfTable.rail(piece, piece.stock()),
+                words.of(
+                        fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below",
+                        piece.sign().volts(fail.fail())),
                 fail.faultSeen()
                         ? words.of(
                                 "shelf.fail.bracket",
-                                Display.volts(fail.bracketLow()),
-                                Display.volts(fail.bracketHigh()))
+                                piece.sign().volts(fail.bracketLow()),
+                                piece.sign().volts(fail.bracketHigh()))
                         : "",
                 Integer.toString(fail.runs()),
-                ShelfTable.volts(piece.fitted()),
+                ShelfTable.rail(piece, piece.fitted()),
                 ShelfTable.volts(piece.margin()),
                 ShelfTable.saved(piece));
     }

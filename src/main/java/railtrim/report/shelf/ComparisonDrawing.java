@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.PlainText;
+import railtrim.quantity.RailSign;
 import railtrim.quantity.Unit;
 import railtrim.report.Axis;
 import railtrim.report.Checklist.Block;
@@ -60,8 +61,13 @@ final class ComparisonDrawing {
         shapes.add(new Shape.Line(LEFT, BOTTOM, RIGHT, BOTTOM, "thin"));
         for (double tick : volts.ticks(6)) {
             shapes.add(new Shape.Line(LEFT - 5, volts.at(tick), LEFT, volts.at(tick), "thin"));
-            shapes.add(new Shape.Label(LEFT - 9, volts.at(tick) + 4, Display.volts(tick), "plain", "end"));
+            shapes.add(new Shape.Label(LEFT - 9, volts.at(tick) + 4, sign().volts(tick), "plain", "end"));
         }
+    }
+
+    /** That of the scale; boards of both kinds side by side are compared by how far they are from zero. */
+    private RailSign sign() {
+        return new RailSign(pieces.stream().allMatch(piece -> piece.sign().negative()));
     }
 
     /** @return what the axis from left to right stands for */
@@ -144,7 +150,7 @@ final class ComparisonDrawing {
         return words.of(
                 fail.faultSeen() ? "shelf.compare.said" : "shelf.compare.said-below",
                 PlainText.of(piece.name()),
-                Display.volts(fail.bracketLow()),
-                Display.volts(fail.bracketHigh()));
+                piece.sign().volts(fail.bracketLow()),
+                piece.sign().volts(fail.bracketHigh()));
     }
 }

@@ -16,6 +16,7 @@ import railtrim.procedure.Figures;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Message;
+import railtrim.quantity.RailSign;
 import railtrim.threshold.FailVoltage;
 
 /**
@@ -25,6 +26,7 @@ import railtrim.threshold.FailVoltage;
  * @param fitted with the fixed resistor, as read; {@code fail} where it fails and how sure that is
  * @param wattsSaved by the load, worked out; empty where the current was not measured
  * @param clock in hertz, where the name of the load, the chip, the board or the job says one
+ * @param sign how the meter shows its voltages
  * @param elsewhere whether it was made by another installation
  * @param problems with the file, in words
  */
@@ -43,6 +45,7 @@ public record Piece(
         OptionalDouble wattsSaved,
         OptionalDouble current,
         OptionalDouble clock,
+        RailSign sign,
         boolean elsewhere,
         List<Message> problems) {
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,6})?)\\s?([kMG])Hz\\b");
@@ -95,6 +98,7 @@ public record Piece(
                 saved(figures),
                 figures.magnitude("load.current"),
                 clock(List.of(load, chip, board, job.name())),
+                figures.sign(),
                 found.elsewhere(),
                 found.problems());
     }
@@ -116,6 +120,7 @@ public record Piece(
                 none,
                 none,
                 none,
+                new RailSign(false),
                 false,
                 List.of(why));
     }

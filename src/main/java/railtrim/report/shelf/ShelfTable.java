@@ -53,8 +53,8 @@ public final class ShelfTable {
             case CHIP -> PlainText.of(piece.chip());
             case STATE -> words.of("shelf.standing." + piece.standing().id());
             case STEP -> step(piece);
-            case STOCK -> volts(piece.stock());
-            case NEW -> volts(piece.fitted());
+            case STOCK -> rail(piece, piece.stock());
+            case NEW -> rail(piece, piece.fitted());
             case FAIL -> fail(piece);
             case SAVED -> saved(piece);
         };
@@ -66,13 +66,19 @@ public final class ShelfTable {
 
     private String fail(Piece piece) {
         return piece.fail()
-                .map(fail ->
-                        words.of(fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below", Display.volts(fail.fail())))
+                .map(fail -> words.of(
+                        fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below",
+                        piece.sign().volts(fail.fail())))
                 .orElse("");
     }
 
     static String saved(Piece piece) {
         return piece.wattsSaved().isPresent() ? Display.of(piece.wattsSaved().getAsDouble(), Unit.WATT) : "";
+    }
+
+    /** A voltage of the board's rail, as the meter shows it. */
+    static String rail(Piece piece, OptionalDouble magnitude) {
+        return volts(piece.sign().shown(magnitude));
     }
 
     static String volts(OptionalDouble volts) {

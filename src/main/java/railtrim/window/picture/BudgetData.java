@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.procedure.Figures;
+import railtrim.quantity.RailSign;
 import railtrim.threshold.MarginBudget;
 
 /**
@@ -11,6 +12,7 @@ import railtrim.threshold.MarginBudget;
  *
  * @param fail where counting starts, volts
  * @param faultSeen false where the lowest voltage tried was still good
+ * @param sign how the meter shows the voltages
  * @param pieces bottom first; those of no size left out
  */
 record BudgetData(
@@ -19,7 +21,8 @@ record BudgetData(
         List<Piece> pieces,
         double recommended,
         OptionalDouble target,
-        OptionalDouble stock) {
+        OptionalDouble stock,
+        RailSign sign) {
     BudgetData {
         pieces = List.copyOf(pieces);
     }
@@ -36,7 +39,8 @@ record BudgetData(
                         pieces(budget),
                         budget.recommended(),
                         figures.target(),
-                        figures.stock()));
+                        figures.stock(),
+                        figures.sign()));
     }
 
     private static List<Piece> pieces(MarginBudget budget) {

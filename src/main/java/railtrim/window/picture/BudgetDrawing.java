@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import railtrim.procedure.Words;
-import railtrim.quantity.Display;
 import railtrim.window.picture.BudgetData.Piece;
 import railtrim.window.picture.Detail.Area;
 
@@ -81,23 +80,23 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
     private void levels(Sheet sheet, BudgetData data, VoltScale scale, List<Tag> tags) {
         level(sheet, scale, data.fail(), Ink.BAD);
         String fail = words.of(data.faultSeen() ? "picture.budget.fail" : "picture.budget.lowest");
-        tags.add(new Tag(Sign.FAIL, fail, Display.volts(data.fail()), scale.at(data.fail()), true));
+        tags.add(new Tag(Sign.FAIL, fail, data.sign().volts(data.fail()), scale.at(data.fail()), true));
         level(sheet, scale, data.recommended(), Ink.GOOD);
         tags.add(new Tag(
                 Sign.RECOMMENDED,
                 words.of("picture.budget.recommended"),
-                Display.volts(data.recommended()),
+                data.sign().volts(data.recommended()),
                 scale.at(data.recommended()),
                 true));
         data.target().ifPresent(volts -> {
             level(sheet, scale, volts, Ink.ADDED_WIRE);
             tags.add(new Tag(
-                    Sign.TARGET, words.of("picture.ladder.target"), Display.volts(volts), scale.at(volts), true));
+                    Sign.TARGET, words.of("picture.ladder.target"), data.sign().volts(volts), scale.at(volts), true));
         });
         data.stock().ifPresent(volts -> {
             level(sheet, scale, volts, Ink.WIRE);
-            tags.add(
-                    new Tag(Sign.STOCK, words.of("picture.ladder.stock"), Display.volts(volts), scale.at(volts), true));
+            tags.add(new Tag(
+                    Sign.STOCK, words.of("picture.ladder.stock"), data.sign().volts(volts), scale.at(volts), true));
         });
         data.stock()
                 .ifPresent(volts -> sheet.line(
@@ -180,14 +179,18 @@ record BudgetDrawing(Optional<BudgetData> budget, Words words) implements Drawin
         BudgetData data = budget.get();
         StringBuilder said = new StringBuilder(words.of("picture.budget.says"));
         String fail = words.of(data.faultSeen() ? "picture.budget.fail" : "picture.budget.lowest");
-        say(said, fail, Display.volts(data.fail()));
+        say(said, fail, data.sign().volts(data.fail()));
         for (Piece piece : data.pieces()) {
             String value = millivolts(piece.volts());
             say(said, words.of("threshold.line." + piece.id()), value);
         }
-        say(said, words.of("picture.budget.recommended"), Display.volts(data.recommended()));
-        data.target().ifPresent(volts -> say(said, words.of("picture.ladder.target"), Display.volts(volts)));
-        data.stock().ifPresent(volts -> say(said, words.of("picture.ladder.stock"), Display.volts(volts)));
+        say(said, words.of("picture.budget.recommended"), data.sign().volts(data.recommended()));
+        data.target()
+                .ifPresent(volts ->
+                        say(said, words.of("picture.ladder.target"), data.sign().volts(volts)));
+        data.stock()
+                .ifPresent(volts ->
+                        say(said, words.of("picture.ladder.stock"), data.sign().volts(volts)));
         return said.toString();
     }
 

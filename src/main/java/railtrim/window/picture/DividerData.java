@@ -45,8 +45,8 @@ record DividerData(
         Figures figures = state.figures();
         RailIs is = railIs(state);
         OptionalDouble rail = switch (is) {
-            case NOW -> figures.asShown(figures.now());
-            case STOCK -> figures.asShown(figures.stock());
+            case NOW -> figures.sign().shown(figures.now());
+            case STOCK -> figures.sign().shown(figures.stock());
             case OFF -> figures.rail();
         };
         Leg lowering = figures.place().map(Place::loweringLeg).orElse(Leg.LOWER);

@@ -3,7 +3,6 @@ package railtrim.window.picture;
 import java.util.List;
 import railtrim.procedure.Slip;
 import railtrim.procedure.Words;
-import railtrim.quantity.Display;
 import railtrim.window.picture.Detail.Area;
 
 /** A table of slips in two groups, harmful ones first; each row has a sign of its own shape and the voltage it leads to. */
@@ -79,7 +78,7 @@ record FaultsDrawing(FaultsData data, Words words) implements Drawing {
     }
 
     private String volts(double magnitude) {
-        return Display.volts(data.negative() && magnitude > 0 ? -magnitude : magnitude);
+        return data.sign().volts(magnitude);
     }
 
     @Override

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import railtrim.procedure.Figures;
+import railtrim.quantity.RailSign;
 
 /**
  * The voltages that matter, all as magnitudes in volts; only those that are known.
  *
  * @param ratedLow lowest voltage the chip's maker allows, empty where not known; {@code ratedHigh} likewise
- * @param negative whether the output is below ground, so that each voltage has a minus sign that is not written
+ * @param sign how the meter shows them
  */
-record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble ratedHigh, boolean negative) {
+record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble ratedHigh, RailSign sign) {
     /** Below this a rail counts as dead, volts. */
     private static final double DEAD = 0.1;
 
@@ -48,8 +49,7 @@ record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble rate
         add(rungs, Kind.FITTED, figures.fitted());
         add(rungs, Kind.FLOOR, figures.floor());
         add(rungs, Kind.REFERENCE, figures.reference());
-        boolean negative = figures.negative();
-        return new LadderData(rungs, figures.ratedLow(), figures.ratedHigh(), negative);
+        return new LadderData(rungs, figures.ratedLow(), figures.ratedHigh(), figures.sign());
     }
 
     /** A dead rail's reading, just before the power came on, says nothing of the output now. */

@@ -29,13 +29,7 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
 
     @Override
     public void drawOn(Sheet sheet) {
-        sheet.write(
-                words.of(data.negative() ? "picture.ladder.title.negative" : "picture.ladder.title"),
-                8,
-                13,
-                Align.LEFT,
-                Type.STRONG,
-                Ink.TEXT);
+        sheet.write(words.of("picture.ladder.title"), 8, 13, Align.LEFT, Type.STRONG, Ink.TEXT);
         if (data.rungs().isEmpty()) {
             sheet.writeLines(
                     words.of("picture.ladder.empty"), 8, 38, sheet.width() - 16, 4, Align.LEFT, Type.PLAIN, Ink.QUIET);
@@ -96,7 +90,7 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
         for (double tick : ticks) {
             double y = scale.at(tick);
             sheet.line(AXIS - 5, y, AXIS, y, Ink.FINE);
-            sheet.write(String.format(Locale.ROOT, form, tick), AXIS - 8, y, Align.RIGHT, Type.SMALL, Ink.QUIET);
+            sheet.write(Ticks.written(form, data.sign().shown(tick)), AXIS - 8, y, Align.RIGHT, Type.SMALL, Ink.QUIET);
         }
         data.volts(Kind.NOW).ifPresent(now -> {
             double y = scale.at(now);
@@ -167,7 +161,7 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
             double from = limit ? BRACKET + 2 : AXIS + AXIS_WIDTH + 1;
             sheet.strokes(Ink.FINE, from, tag.y(), BRACKET + 6, tag.y(), SIGN - 12, y, SIGN - 8, y);
             sign(sheet, tag, y);
-            String value = Display.volts(tag.volts());
+            String value = shown(tag);
             double room = right - NAME - sheet.widthOf(value, Type.STRONG) - 8;
             sheet.writeWithin(tag.name(), NAME, y, room, Align.LEFT, Type.PLAIN, Ink.TEXT);
             sheet.write(value, right, y, Align.RIGHT, Type.STRONG, Ink.TEXT);
@@ -176,10 +170,14 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
         }
     }
 
+    private String shown(Tag tag) {
+        return data.sign().volts(tag.volts());
+    }
+
     /** The voltage, and how far it is from what the board had. */
     private String detail(Tag tag) {
         OptionalDouble stock = data.volts(Kind.STOCK);
-        String volts = Display.volts(tag.volts());
+        String volts = shown(tag);
         if (stock.isEmpty() || tag.kind() == Kind.STOCK || tag.kind() == Kind.REFERENCE) {
             return words.of("picture.says.value", tag.name(), volts);
         }
@@ -237,15 +235,22 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
         data.rungs().stream()
                 .sorted(Comparator.comparingDouble(Rung::volts).reversed())
                 .forEach(rung -> said.append(' ')
-                        .append(words.of("picture.says.value", name(rung.kind()), Display.volts(rung.volts()))));
+                        .append(words.of(
+                                "picture.says.value",
+                                name(rung.kind()),
+                                data.sign().volts(rung.volts()))));
         data.ratedHigh()
                 .ifPresent(volts -> said.append(' ')
                         .append(words.of(
-                                "picture.says.value", words.of("picture.ladder.rated.high"), Display.volts(volts))));
+                                "picture.says.value",
+                                words.of("picture.ladder.rated.high"),
+                                data.sign().volts(volts))));
         data.ratedLow()
                 .ifPresent(volts -> said.append(' ')
                         .append(words.of(
-                                "picture.says.value", words.of("picture.ladder.rated.low"), Display.volts(volts))));
+                                "picture.says.value",
+                                words.of("picture.ladder.rated.low"),
+                                data.sign().volts(volts))));
         return said.toString();
     }
 }

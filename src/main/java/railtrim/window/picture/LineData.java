@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.LineSolve;
 import railtrim.procedure.Figures;
+import railtrim.quantity.RailSign;
 
 /**
  * Readings against the straight line 1/(|V| − Vref) over 1/Radded.
@@ -13,8 +14,10 @@ import railtrim.procedure.Figures;
  * @param reference volts, empty where not known (then nothing can be drawn)
  * @param fit the line, empty with fewer than two readings
  * @param suspect the one to measure again, where not all fit
+ * @param sign how the meter shows the voltages
  */
-record LineData(OptionalDouble reference, List<Reading> readings, Optional<Fit> fit, Optional<Reading> suspect) {
+record LineData(
+        OptionalDouble reference, List<Reading> readings, Optional<Fit> fit, Optional<Reading> suspect, RailSign sign) {
     LineData {
         readings = List.copyOf(readings);
     }
@@ -50,7 +53,7 @@ record LineData(OptionalDouble reference, List<Reading> readings, Optional<Fit> 
         Optional<Fit> fit =
                 figures.solution().map(found -> new Fit(found.leg(), found.legCurrent(), found.worstResidual()));
         Optional<Reading> suspect = figures.lineCheck().suspect().map(found -> readings.get(found.index()));
-        return new LineData(figures.reference(), readings, fit, suspect);
+        return new LineData(figures.reference(), readings, fit, suspect, figures.sign());
     }
 
     /** Readings that can be drawn: above the reference. */

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
-import railtrim.quantity.Unit;
 import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.LineData.Fit;
 import railtrim.window.picture.LineData.Reading;
@@ -143,11 +142,12 @@ record LineDrawing(LineData data, Words words) implements Drawing {
     }
 
     private String detail(Reading reading) {
-        String volts = Display.withUncertainty(reading.volts(), 2 * reading.uncertainty(), Unit.VOLT);
+        String volts = data.sign().volts(reading.volts(), 2 * reading.uncertainty());
         String said = words.of("picture.line.says.reading", added(reading), volts);
         return data.fit()
                 .map(fit -> reference() + fit.above(reading.across()))
-                .map(line -> said + " " + words.of("picture.line.detail.line", Display.volts(line)))
+                .map(line -> said + " "
+                        + words.of("picture.line.detail.line", data.sign().volts(line)))
                 .orElse(said);
     }
 
@@ -166,7 +166,7 @@ record LineDrawing(LineData data, Words words) implements Drawing {
                 continue;
             }
             sheet.line(LEFT - 4, y, LEFT, y, Ink.WIRE);
-            sheet.write(Display.volts(reading.volts()), LEFT - 7, y, Align.RIGHT, Type.SMALL, Ink.TEXT);
+            sheet.write(data.sign().volts(reading.volts()), LEFT - 7, y, Align.RIGHT, Type.SMALL, Ink.TEXT);
             last = y;
         }
     }
@@ -214,7 +214,10 @@ record LineDrawing(LineData data, Words words) implements Drawing {
         StringBuilder said = new StringBuilder(words.of("picture.line.says"));
         for (Reading reading : data.drawable()) {
             said.append(' ')
-                    .append(words.of("picture.line.says.reading", added(reading), Display.volts(reading.volts())));
+                    .append(words.of(
+                            "picture.line.says.reading",
+                            added(reading),
+                            data.sign().volts(reading.volts())));
         }
         return said.append(' ').append(verdict()).toString();
     }

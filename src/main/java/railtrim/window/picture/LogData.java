@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Logbook;
+import railtrim.quantity.RailSign;
 
 /**
  * The way down over the time it took; breaks longer than {@link #BREAK} are cut to that.
@@ -17,8 +18,9 @@ import railtrim.procedure.Logbook;
  * @param held output voltages in order
  * @param warm temperatures in order
  * @param stock volts, magnitude, empty where not known
+ * @param sign how the meter shows the output
  */
-record LogData(List<Held> held, List<Warm> warm, OptionalDouble stock) {
+record LogData(List<Held> held, List<Warm> warm, OptionalDouble stock, RailSign sign) {
     /** Minutes; long enough to be seen as a break beside one-minute waits. */
     static final double BREAK = 10;
 
@@ -52,7 +54,8 @@ record LogData(List<Held> held, List<Warm> warm, OptionalDouble stock) {
                         .map(each ->
                                 new Warm(minutes.get(times.indexOf(each.time())), each.celsius(), each.regulator()))
                         .toList(),
-                figures.stock());
+                figures.stock(),
+                figures.sign());
     }
 
     /** @param times in order, each once */

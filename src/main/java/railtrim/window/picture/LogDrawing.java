@@ -2,10 +2,10 @@ package railtrim.window.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.RailSign;
 import railtrim.quantity.Unit;
 import railtrim.window.picture.Detail.Area;
 import railtrim.window.picture.LogData.Held;
@@ -68,7 +68,7 @@ record LogDrawing(LogData data, Words words) implements Drawing {
         double most = data.held().stream().mapToDouble(Held::volts).max().orElseThrow();
         Chart chart = chart(sheet, least, most, top, high);
         frame(sheet, chart, "picture.log.volts");
-        ticks(sheet, chart, Ticks.between(chart.low(), chart.high(), (int) (high / 26)));
+        ticks(sheet, chart, Ticks.between(chart.low(), chart.high(), (int) (high / 26)), data.sign());
         data.stock().ifPresent(stock -> {
             if (stock < chart.high()) {
                 sheet.line(LEFT, chart.y(stock), chart.right(), chart.y(stock), Ink.DASH);
@@ -101,7 +101,8 @@ record LogDrawing(LogData data, Words words) implements Drawing {
         double most = data.warm().stream().mapToDouble(Warm::celsius).max().orElseThrow();
         Chart chart = chart(sheet, Math.min(20, least), Math.max(most, least + 10), top, high);
         frame(sheet, chart, "picture.log.warmth");
-        ticks(sheet, chart, Ticks.between(chart.low(), chart.high(), Math.max(3, (int) (high / 26))));
+        List<Double> degrees = Ticks.between(chart.low(), chart.high(), Math.max(3, (int) (high / 26)));
+        ticks(sheet, chart, degrees, new RailSign(false));
         for (boolean regulator : new boolean[] {false, true}) {
             List<Warm> row = data.warm().stream()
                     .filter(each -> each.regulator() == regulator)
@@ -175,17 +176,12 @@ record LogDrawing(LogData data, Words words) implements Drawing {
         sheet.strokes(Ink.FINE, LEFT, chart.top(), LEFT, chart.bottom(), chart.right(), chart.bottom());
     }
 
-    private static void ticks(Sheet sheet, Chart chart, List<Double> ticks) {
+    private static void ticks(Sheet sheet, Chart chart, List<Double> ticks, RailSign sign) {
         String form = "%." + Ticks.decimals(ticks) + "f";
         for (double tick : ticks) {
             sheet.line(LEFT - 4, chart.y(tick), LEFT, chart.y(tick), Ink.FINE);
             sheet.write(
-                    String.format(Locale.ROOT, form, tick),
-                    LEFT - 6,
-                    chart.y(tick),
-                    Align.RIGHT,
-                    Type.SMALL,
-                    Ink.QUIET);
+                    Ticks.written(form, sign.shown(tick)), LEFT - 6, chart.y(tick), Align.RIGHT, Type.SMALL, Ink.QUIET);
         }
     }
 
@@ -228,7 +224,8 @@ record LogDrawing(LogData data, Words words) implements Drawing {
     }
 
     private String says(Held each) {
-        String said = words.of("picture.log.detail.held", minutes(each.minutes()), Display.volts(each.volts()));
+        String said = words.of(
+                "picture.log.detail.held", minutes(each.minutes()), data.sign().volts(each.volts()));
         if (each.added().isPresent()) {
             said += " "
                     + words.of(

@@ -7,14 +7,17 @@ import java.util.OptionalDouble;
 import railtrim.parts.Bands;
 import railtrim.parts.Resistors;
 import railtrim.procedure.Figures;
+import railtrim.quantity.RailSign;
 
 /**
  * The best few resistors that can be bought, with what the output comes to at worst; magnitudes in volts.
  *
  * @param atLeast what no corner of the tolerance may fall below
  * @param exact ohms that would give the target exactly
+ * @param sign how the meter shows the voltages
  */
-record ResistorsData(List<Row> rows, OptionalDouble target, OptionalDouble atLeast, OptionalDouble exact) {
+record ResistorsData(
+        List<Row> rows, OptionalDouble target, OptionalDouble atLeast, OptionalDouble exact, RailSign sign) {
     /** As many as the picture has room for. */
     static final int MOST = 4;
 
@@ -49,7 +52,8 @@ record ResistorsData(List<Row> rows, OptionalDouble target, OptionalDouble atLea
         }
         OptionalDouble wished =
                 figures.number("soak.volts").isPresent() ? figures.magnitude("soak.volts") : figures.target();
-        return new ResistorsData(rows, wished, figures.resistorFloor(), figures.ohms("setting.trimmer"));
+        return new ResistorsData(
+                rows, wished, figures.resistorFloor(), figures.ohms("setting.trimmer"), figures.sign());
     }
 
     private static Row row(Resistors.Candidate candidate, double tolerance, boolean picked) {

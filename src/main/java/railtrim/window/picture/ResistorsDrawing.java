@@ -84,7 +84,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         for (double tick : ticks) {
             double y = scale.at(tick);
             sheet.line(axis - 5, y, axis, y, Ink.FINE);
-            sheet.write(String.format(Locale.ROOT, form, tick), axis - 8, y, Align.RIGHT, Type.SMALL, Ink.QUIET);
+            sheet.write(Ticks.written(form, data.sign().shown(tick)), axis - 8, y, Align.RIGHT, Type.SMALL, Ink.QUIET);
         }
         data.target().ifPresent(volts -> sheet.line(axis, scale.at(volts), right, scale.at(volts), Ink.GHOST));
         data.atLeast().ifPresent(volts -> sheet.line(axis, scale.at(volts), right, scale.at(volts), Ink.BAD));
@@ -106,7 +106,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         double left = sheet.width() * SPLIT + 8;
         sheet.line(left, y, left + 16, y, ink);
         sheet.writeWithin(
-                words.of(key, Display.volts(volts)),
+                words.of(key, data.sign().volts(volts)),
                 left + 22,
                 y,
                 sheet.width() - left - 26,
@@ -126,7 +126,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         parts(sheet, row, LEFT + NUMBER, start + 20, right - LEFT - NUMBER - 6);
         double room = right - LEFT - 6;
         sheet.writeWithin(named(row), LEFT, start + 48, room, Align.LEFT, Type.STRONG, Ink.TEXT);
-        sheet.write(Display.volts(row.voltage()), LEFT, start + 62, Align.LEFT, Type.SMALL, Ink.TEXT);
+        sheet.write(data.sign().volts(row.voltage()), LEFT, start + 62, Align.LEFT, Type.SMALL, Ink.TEXT);
         sheet.write(range(row), right - 6, start + 62, Align.RIGHT, Type.SMALL, Ink.QUIET);
         int lines = (int) ((high - 74) / Type.SMALL.lead());
         String colours = colours(row);
@@ -160,8 +160,8 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     private String range(Row row) {
         return words.of(
                 "picture.resistors.range",
-                String.format(Locale.ROOT, "%.3f", row.lowest()),
-                String.format(Locale.ROOT, "%.3f", row.highest()));
+                Ticks.written("%.3f", data.sign().shown(row.lowest())),
+                Ticks.written("%.3f", data.sign().shown(row.highest())));
     }
 
     private String said(Row row) {
@@ -169,9 +169,9 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
                 row.picked() ? "picture.resistors.says.picked" : "picture.resistors.says.row",
                 named(row),
                 colours(row),
-                Display.volts(row.voltage()),
-                Display.volts(row.lowest()),
-                Display.volts(row.highest()));
+                data.sign().volts(row.voltage()),
+                data.sign().volts(row.lowest()),
+                data.sign().volts(row.highest()));
     }
 
     private void parts(Sheet sheet, Row row, double left, double y, double wide) {

@@ -2,6 +2,7 @@ package railtrim.window.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Round numbers for a scale. */
 final class Ticks {
@@ -25,6 +26,11 @@ final class Ticks {
             }
         }
         return 10 * ten;
+    }
+
+    /** With a true minus sign. */
+    static String written(String form, double tick) {
+        return String.format(Locale.ROOT, form, tick).replace('-', '\u2212');
     }
 
     /** Digits after the point that tell neighbouring ticks apart. */

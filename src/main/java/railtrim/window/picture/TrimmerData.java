@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Figures;
 import railtrim.procedure.State;
+import railtrim.quantity.RailSign;
 
 /**
  * The trimmer in hand, or the one picked while it is not measured yet.
@@ -15,6 +16,7 @@ import railtrim.procedure.State;
  * @param fine ohms of a fine trimmer in series; empty where there is none
  * @param most ohms at its maximum, stop resistor included; {@code least} at its minimum; as measured where that was done
  * @param highest volts at the output with the trimmer at its maximum; {@code lowest} at its minimum; magnitudes
+ * @param sign how the meter shows those
  */
 record TrimmerData(
         OptionalDouble nominal,
@@ -26,7 +28,8 @@ record TrimmerData(
         OptionalDouble highest,
         OptionalDouble lowest,
         boolean measured,
-        At at) {
+        At at,
+        RailSign sign) {
     enum At {
         UNKNOWN,
         MAXIMUM,
@@ -61,7 +64,8 @@ record TrimmerData(
                 most.isPresent(),
                 figures.choice("trimmer.at")
                         .map(at -> At.valueOf(at.toUpperCase(Locale.ROOT)))
-                        .orElse(At.UNKNOWN));
+                        .orElse(At.UNKNOWN),
+                figures.sign());
     }
 
     private static <T> OptionalDouble value(Optional<T> from, ToDoubleFunction<T> part) {

@@ -163,8 +163,8 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         }
         ohms.ifPresent(
                 value -> sheet.write(Display.ohms(value), x, y + Type.PLAIN.lead(), align, Type.PLAIN, Ink.TEXT));
-        volts.ifPresent(
-                value -> sheet.write(Display.volts(value), x, y + 2 * Type.PLAIN.lead(), align, Type.PLAIN, Ink.TEXT));
+        volts.ifPresent(value ->
+                sheet.write(data.sign().volts(value), x, y + 2 * Type.PLAIN.lead(), align, Type.PLAIN, Ink.TEXT));
     }
 
     @Override
@@ -186,7 +186,8 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
     private void said(StringBuilder said, String key, OptionalDouble ohms, OptionalDouble volts) {
         ohms.ifPresent(
                 value -> said.append(' ').append(words.of("picture.says.value", words.of(key), Display.ohms(value))));
-        volts.ifPresent(
-                value -> said.append(' ').append(words.of("picture.says.value", words.of(key), Display.volts(value))));
+        volts.ifPresent(value -> said.append(' ')
+                .append(words.of(
+                        "picture.says.value", words.of(key), data.sign().volts(value))));
     }
 }

@@ -28,6 +28,13 @@ public final class Extracted {
         }
     }
 
+    /** All pages, line by line. */
+    public static String lines(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new WithoutEdges().getText(document);
+        }
+    }
+
     /** One page's text proper, line by line. */
     static String words(PDDocument document, int page) throws IOException {
         WithoutEdges reader = new WithoutEdges();

@@ -16,8 +16,8 @@ import railtrim.quantity.Meter;
 import railtrim.quantity.Unit;
 
 /** Jobs to write out: played on practice boards, cut short, or made long. */
-final class SampleJobs {
-    static final Procedure PROCEDURE = Procedure.builtIn();
+public final class SampleJobs {
+    public static final Procedure PROCEDURE = Procedure.builtIn();
 
     /** What people may type beside Latin letters: Greek, Japanese, Arabic, Korean, a letter with its accent typed apart, a sign no font here has, and the signs of the trade. */
     static final String LETTERS =
@@ -25,19 +25,19 @@ final class SampleJobs {
 
     private SampleJobs() {}
 
-    static State played(String board) {
+    public static State played(String board) {
         Board read = Board.of(BuiltIn.text("demo-data/boards/" + board + ".json"));
         return PROCEDURE.state(
                 new Rehearsal(PROCEDURE, Meter.middle()).play(read, 1).job());
     }
 
     /** The job as it stood after so many facts. */
-    static State first(State whole, int facts) {
+    public static State first(State whole, int facts) {
         return PROCEDURE.state(new Job(whole.job().name(), whole.job().entries().subList(0, facts)));
     }
 
     /** A job that went down in 60 steps, with a long note after each; unfinished. */
-    static State longWayDown(State whole) {
+    public static State longWayDown(State whole) {
         List<Entry> entries = new ArrayList<>();
         for (Entry entry : whole.job().entries()) {
             if (entry.fact().step().equals("down.set")) {

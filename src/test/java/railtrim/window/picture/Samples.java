@@ -16,12 +16,15 @@ import railtrim.parts.Resistors;
 import railtrim.procedure.Slip;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
+import railtrim.quantity.RailSign;
 import railtrim.window.picture.LadderData.Kind;
 import railtrim.window.picture.LadderData.Rung;
 
 /** Every picture in the states it can be in, with invented values of a sensible size. */
 final class Samples {
     static final Words WORDS = Words.english();
+    private static final RailSign PLUS = new RailSign(false);
+    private static final RailSign MINUS = new RailSign(true);
 
     private Samples() {}
 
@@ -166,7 +169,7 @@ final class Samples {
         for (int i = 0; i < kindsAndVolts.length; i += 2) {
             rungs.add(new Rung((Kind) kindsAndVolts[i], (Double) kindsAndVolts[i + 1]));
         }
-        return new LadderData(rungs, low, high, false);
+        return new LadderData(rungs, low, high, PLUS);
     }
 
     private static void ladders(Map<String, Drawing> all) {
@@ -220,6 +223,22 @@ final class Samples {
                                 Kind.REFERENCE,
                                 1.25),
                         WORDS));
+        LadderData way = ladder(
+                some(4.5),
+                some(5.5),
+                Kind.STOCK,
+                5.127,
+                Kind.START,
+                5.021,
+                Kind.FAULT,
+                4.2,
+                Kind.FITTED,
+                4.37,
+                Kind.REFERENCE,
+                1.25);
+        all.put(
+                "ladder-negative",
+                new LadderDrawing(new LadderData(way.rungs(), way.ratedLow(), way.ratedHigh(), MINUS), WORDS));
         all.put(
                 "ladder-rated-far",
                 new LadderDrawing(
@@ -252,14 +271,15 @@ final class Samples {
         Optional<LineData.Reading> suspect = readings.stream()
                 .filter(reading -> Math.abs(noise) > 2.9 * uncertainty && reading.added() == added[added.length - 1])
                 .findFirst();
-        return new LineData(some(1.25), readings, added.length < 2 ? Optional.empty() : Optional.of(fit), suspect);
+        return new LineData(
+                some(1.25), readings, added.length < 2 ? Optional.empty() : Optional.of(fit), suspect, PLUS);
     }
 
     private static void lines(Map<String, Drawing> all) {
         double open = Double.POSITIVE_INFINITY;
         all.put(
                 "line-empty",
-                new LineDrawing(new LineData(none(), List.of(), Optional.empty(), Optional.empty()), WORDS));
+                new LineDrawing(new LineData(none(), List.of(), Optional.empty(), Optional.empty(), PLUS), WORDS));
         all.put("line-one", new LineDrawing(line(0, 0.0114, open), WORDS));
         all.put("line-two", new LineDrawing(line(0, 0.0114, open, 10_000), WORDS));
         all.put(
@@ -312,7 +332,8 @@ final class Samples {
                                 none(),
                                 none(),
                                 false,
-                                TrimmerData.At.UNKNOWN),
+                                TrimmerData.At.UNKNOWN,
+                                PLUS),
                         WORDS));
         for (TrimmerData.At at : TrimmerData.At.values()) {
             all.put(
@@ -328,7 +349,8 @@ final class Samples {
                                     some(3.501),
                                     some(2.95),
                                     at != TrimmerData.At.UNKNOWN,
-                                    at),
+                                    at,
+                                    PLUS),
                             WORDS));
         }
     }
@@ -346,11 +368,11 @@ final class Samples {
         all.put(
                 "budget-all",
                 new BudgetDrawing(
-                        Optional.of(new BudgetData(2.82, true, pieces, 2.995, some(3.05), some(3.412))), WORDS));
+                        Optional.of(new BudgetData(2.82, true, pieces, 2.995, some(3.05), some(3.412), PLUS)), WORDS));
         all.put(
                 "budget-no-fault",
                 new BudgetDrawing(
-                        Optional.of(new BudgetData(1.5, false, pieces.subList(0, 3), 1.555, none(), some(1.8))),
+                        Optional.of(new BudgetData(1.5, false, pieces.subList(0, 3), 1.555, none(), some(1.8), MINUS)),
                         WORDS));
         all.put(
                 "budget-small",
@@ -361,7 +383,8 @@ final class Samples {
                                 List.of(new BudgetData.Piece("meter", 0.0004, true)),
                                 3.3,
                                 some(3.3),
-                                some(3.31))),
+                                some(3.31),
+                                PLUS)),
                         WORDS));
     }
 
@@ -378,7 +401,7 @@ final class Samples {
     private static void resistors(Map<String, Drawing> all) {
         all.put(
                 "resistors-empty",
-                new ResistorsDrawing(new ResistorsData(List.of(), none(), none(), some(693.9)), WORDS));
+                new ResistorsDrawing(new ResistorsData(List.of(), none(), none(), some(693.9), PLUS), WORDS));
         List<ResistorsData.Row> rows = List.of(
                 row(Resistors.Arrangement.SINGLE, 3.02, true, 715),
                 row(Resistors.Arrangement.SERIES, 3.024, false, 470, 249),
@@ -386,7 +409,7 @@ final class Samples {
                 row(Resistors.Arrangement.SINGLE, 3.035, false, 750));
         all.put(
                 "resistors-four",
-                new ResistorsDrawing(new ResistorsData(rows, some(3.01), some(2.995), none()), WORDS));
+                new ResistorsDrawing(new ResistorsData(rows, some(3.01), some(2.995), none(), PLUS), WORDS));
         all.put(
                 "resistors-one",
                 new ResistorsDrawing(
@@ -394,11 +417,13 @@ final class Samples {
                                 List.of(row(Resistors.Arrangement.SERIES, 3.02, false, 127_000, 249_000)),
                                 some(3.01),
                                 some(2.995),
-                                none()),
+                                none(),
+                                MINUS),
                         WORDS));
         all.put(
                 "resistors-two",
-                new ResistorsDrawing(new ResistorsData(rows.subList(1, 3), some(3.024), some(3.024), none()), WORDS));
+                new ResistorsDrawing(
+                        new ResistorsData(rows.subList(1, 3), some(3.024), some(3.024), none(), PLUS), WORDS));
     }
 
     private static Slip slip(String id, double volts, boolean harmful) {
@@ -415,7 +440,7 @@ final class Samples {
     }
 
     private static void faults(Map<String, Drawing> all) {
-        all.put("faults-empty", new FaultsDrawing(new FaultsData(List.of(), none(), false, false), WORDS));
+        all.put("faults-empty", new FaultsDrawing(new FaultsData(List.of(), none(), false, PLUS), WORDS));
         // LM1117 with 120/220 Ω on 12 V, a 1 kΩ part across the lower leg
         List<Slip> three = List.of(
                 bridge(2, PinRole.OUTPUT, PinRole.INPUT, some(12), true, true),
@@ -427,8 +452,8 @@ final class Samples {
                 slip("upper-open", 1.263, false),
                 slip("added-short", 1.25, false),
                 slip("lower-short", 1.25, false));
-        all.put("faults-three-pins", new FaultsDrawing(new FaultsData(three, some(3.555), false, false), WORDS));
-        all.put("faults-negative", new FaultsDrawing(new FaultsData(three, some(3.6), true, true), WORDS));
+        all.put("faults-three-pins", new FaultsDrawing(new FaultsData(three, some(3.555), false, PLUS), WORDS));
+        all.put("faults-negative", new FaultsDrawing(new FaultsData(three, some(3.6), true, MINUS), WORDS));
         List<Slip> eight = new ArrayList<>(three.subList(2, 9));
         eight.add(0, bridge(5, PinRole.ADJUST, PinRole.HELPER, none(), false, true));
         eight.add(1, bridge(1, PinRole.HELPER, PinRole.INPUT, none(), true, true));
@@ -436,7 +461,7 @@ final class Samples {
         eight.add(bridge(2, PinRole.INPUT, PinRole.ENABLE, none(), false, false));
         eight.add(bridge(3, PinRole.ENABLE, PinRole.HELPER, none(), false, true));
         eight.add(bridge(6, PinRole.HELPER, PinRole.GROUND, none(), false, true));
-        all.put("faults-eight-pins", new FaultsDrawing(new FaultsData(eight, some(3.465), true, false), WORDS));
+        all.put("faults-eight-pins", new FaultsDrawing(new FaultsData(eight, some(3.465), true, PLUS), WORDS));
     }
 
     private static void heats(Map<String, Drawing> all) {
@@ -469,7 +494,7 @@ final class Samples {
     }
 
     private static void logs(Map<String, Drawing> all) {
-        all.put("log-empty", new LogDrawing(new LogData(List.of(), List.of(), none()), WORDS));
+        all.put("log-empty", new LogDrawing(new LogData(List.of(), List.of(), none(), PLUS), WORDS));
         List<LogData.Held> held = new ArrayList<>();
         for (int i = 0; i < 24; i++) {
             double volts = 3.412 - 0.03 * i;
@@ -481,13 +506,13 @@ final class Samples {
                 new LogData.Warm(2.5, 64, true),
                 new LogData.Warm(41, 58.2, false),
                 new LogData.Warm(42, 66.1, true));
-        all.put("log-full", new LogDrawing(new LogData(held, warm, some(3.412)), WORDS));
-        all.put("log-volts", new LogDrawing(new LogData(held.subList(0, 2), List.of(), none()), WORDS));
+        all.put("log-full", new LogDrawing(new LogData(held, warm, some(3.412), PLUS), WORDS));
+        all.put("log-volts", new LogDrawing(new LogData(held.subList(0, 2), List.of(), none(), MINUS), WORDS));
         List<LogData.Held> many = new ArrayList<>();
         for (int i = 0; i < 90; i++) {
             Optional<String> fault = i % 30 == 29 ? Optional.of("reset") : Optional.empty();
             many.add(new LogData.Held(2.0 * i, 12.0 - 0.1 * (i % 30), some(3000.0 / (1 + i % 30)), fault));
         }
-        all.put("log-many", new LogDrawing(new LogData(many, warm, some(12)), WORDS));
+        all.put("log-many", new LogDrawing(new LogData(many, warm, some(12), PLUS), WORDS));
     }
 }
