@@ -115,7 +115,7 @@ final class TextWizard {
 
     private void ask(State state, Field field) {
         boolean inStep = state.card().isEmpty();
-        if (inStep && !actionShown) {
+        if (inStep && !actionShown && !course.railFirst()) {
             actionShown = true;
             page.action(state.current().step());
         }

@@ -18,7 +18,8 @@ import railtrim.procedure.Verdict;
  */
 final class Slips implements Worker {
     /** What a reading may be told about without anything being wrong with it. */
-    private static final Set<String> NO_OBJECTION = Set.of("verdict.not-now", "verdict.caution-first");
+    private static final Set<String> NO_OBJECTION =
+            Set.of("verdict.not-now", "verdict.caution-first", "verdict.rail-first");
 
     /** It can happen anywhere, and would crowd out everything else. */
     private static final double WALKING_AWAY = 0.1;

@@ -3,6 +3,7 @@ package railtrim.procedure;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
@@ -246,7 +247,33 @@ public final class Course {
                 && place.step().fields().stream()
                         .filter(Field.Switch.class::isInstance)
                         .anyMatch(each -> place.standing().get().missing().contains(each.id()));
-        return switchWaits ? Optional.of(Message.of("verdict.switch-first")) : Optional.empty();
+        if (switchWaits) {
+            return Optional.of(Message.of("verdict.switch-first"));
+        }
+        return railWaits(place) ? Optional.of(Message.of("verdict.rail-first")) : Optional.empty();
+    }
+
+    /** Where a step with the power off begins with the rail, nothing else in it is answered before that reads dead. */
+    private boolean railWaits(Place place) {
+        return !RailFields.isDead(place.field().id())
+                && place.step().deadFirst().isPresent()
+                && !provenDead(place.standing().orElseThrow());
+    }
+
+    private boolean provenDead(StepState standing) {
+        String rail = standing.step().deadFirst().orElseThrow();
+        OptionalDouble read = state.figures().number(rail);
+        return !standing.missing().contains(rail) && read.isPresent() && Math.abs(read.getAsDouble()) <= Ranges.DEAD;
+    }
+
+    /** Whether the deed of the step at work waits until the rail has been read dead. */
+    public boolean railFirst() {
+        return state.card().isEmpty() && state.current().step().deadFirst().isPresent() && !provenDead(state.current());
+    }
+
+    /** Whether a field takes an answer now. */
+    public boolean open(String id) {
+        return place(id).filter(place -> locked(place).isEmpty()).isPresent();
     }
 
     /** A field of the current step or of the card before it. */

@@ -57,6 +57,13 @@ public record Step(
                 spots);
     }
 
+    /** The rail, where a step with the power off begins with it: nothing else is done or answered before that reads dead. */
+    public Optional<String> deadFirst() {
+        return power == PowerNeed.OFF && fields.size() > 1
+                ? Optional.of(fields.get(0).id()).filter(RailFields::isDead)
+                : Optional.empty();
+    }
+
     /** Which picture belongs beside the step. */
     public enum Picture {
         BOARD,

@@ -35,6 +35,7 @@ final class Band {
     private final HBox bar;
     private final VBox whole;
     private final FileNews news;
+    private final MenuButton menu;
     private final Kept kept;
     private boolean tight;
 
@@ -49,14 +50,9 @@ final class Band {
         saved.setId("saved");
         power.setAccessibleRole(AccessibleRole.TEXT);
         savedBox = item("window.band.saved", saved);
+        menu = menu(shell, export, desk);
         bar = Build.row(
-                "band",
-                power,
-                item("window.band.rail", rail),
-                item(phase, position),
-                Build.spring(),
-                savedBox,
-                menu(shell, export, desk));
+                "band", power, item("window.band.rail", rail), item(phase, position), Build.spring(), savedBox, menu);
         whole = new VBox(bar, news.node());
         bar.setAccessibleText(kept.name());
     }
@@ -78,7 +74,9 @@ final class Band {
     void show(Desk desk) {
         State state = desk.state();
         Step step = desk.shown().step();
-        showPower(state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent(), step.power());
+        boolean makeSafe = desk.makingSafe();
+        showPower(makeSafe, step.power());
+        showMenu(makeSafe);
         OptionalDouble last = state.figures().rail();
         rail.setText(
                 last.isPresent() ? words.number(Display.volts(last.getAsDouble())) : words.of("window.band.rail.none"));
@@ -87,6 +85,15 @@ final class Band {
         saved.setText(saved(desk, state));
         presentSaved();
         news.show();
+    }
+
+    /** While the board is made safe there is help, and nothing else to do. */
+    private void showMenu(boolean makeSafe) {
+        boolean practice = kept.journal().isEmpty();
+        for (MenuItem item : menu.getItems()) {
+            boolean help = "menu-help".equals(item.getId()) || "menu-glossary".equals(item.getId());
+            item.setDisable(makeSafe && !help || practice && "menu-plan".equals(item.getId()));
+        }
     }
 
     private void showPower(boolean makeSafe, PowerNeed need) {
@@ -144,7 +151,6 @@ final class Band {
         MenuItem share =
                 item("window.share", () -> new Copies(shell).share(desk.state().job()));
         MenuItem another = item("window.plan", () -> new Copies(shell).plan(desk));
-        another.setDisable(kept.journal().isEmpty());
         MenuItem look = item("window.look", new LookSheet(shell)::ask);
         MenuItem back = item("window.take-back.menu", shell::takeBack);
         MenuItem help = item("window.help", shell::helpOnStep);
@@ -169,6 +175,7 @@ final class Band {
 
     private MenuItem item(String key, Runnable work) {
         MenuItem item = new MenuItem(words.of(key));
+        item.setId(key.replace("window.", "menu-").replace('.', '-'));
         item.setOnAction(event -> work.run());
         return item;
     }

@@ -90,18 +90,7 @@ final class Desk {
 
     /** Whether a field can be answered: one of the step at work, or a slip to mend in the step just finished. */
     boolean open(Field field) {
-        StepState step = shown();
-        boolean switchWaits = !(field instanceof Field.Switch)
-                && step.step().fields().stream()
-                        .anyMatch(each -> each instanceof Field.Switch
-                                && working()
-                                && step.missing().contains(each.id()));
-        boolean cautioned = working() && !step.open().isEmpty();
-        return !lookingBack
-                && !atEnd()
-                && !cautioned
-                && !switchWaits
-                && course.field(field.id()).isPresent();
+        return !lookingBack && !atEnd() && course.open(field.id());
     }
 
     /** Whether the person went back on purpose to read an earlier step. */
@@ -112,6 +101,11 @@ final class Desk {
     /** Whether everything is done and the closing page is shown. */
     boolean atEnd() {
         return atEnd && state.complete();
+    }
+
+    /** Whether the board is being made safe, before which nothing else can be done. */
+    boolean makingSafe() {
+        return state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent();
     }
 
     /** Next is open when what is shown is finished and there is somewhere to go. */

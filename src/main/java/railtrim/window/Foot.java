@@ -18,11 +18,11 @@ final class Foot {
     private final Button next;
     private final HBox bar;
     private final HBox stopRule;
+    private boolean covered;
 
-    Foot(Words words, Desk desk, Runnable pausing) {
+    Foot(Words words, Desk desk, Runnable makingSafe, Runnable pausing) {
         this.desk = desk;
-        this.makeSafe =
-                Build.button("make-safe", words.of("window.make-safe"), () -> desk.alarm("pressed"), "make-safe");
+        this.makeSafe = Build.button("make-safe", words.of("window.make-safe"), makingSafe, "make-safe");
         makeSafe.setGraphic(Icon.STOP_HAND.draw(18));
         this.back = Build.button("back", words.of("window.back"), desk::back, "plain");
         this.pause = Build.button("pause", words.of("window.pause"), pausing, "plain");
@@ -41,6 +41,12 @@ final class Foot {
         return stopRule;
     }
 
+    /** A sheet lies over the page: of all there is to press, only Make safe is left. */
+    void cover(boolean is) {
+        covered = is;
+        show();
+    }
+
     void focusNext() {
         next.requestFocus();
     }
@@ -51,12 +57,11 @@ final class Foot {
 
     void show() {
         State state = desk.state();
-        boolean makingSafe =
-                state.card().filter(State.Card.MakeSafe.class::isInstance).isPresent();
+        boolean makingSafe = desk.makingSafe();
         makeSafe.setDisable(makingSafe);
-        back.setDisable(!desk.backOpen());
-        pause.setDisable(makingSafe || state.complete());
-        next.setDisable(!desk.nextOpen());
+        back.setDisable(covered || !desk.backOpen());
+        pause.setDisable(covered || makingSafe || state.complete());
+        next.setDisable(covered || !desk.nextOpen());
         boolean on = desk.shown().step().power().startsOn()
                 || desk.shown().step().power().endsOn();
         Build.present(stopRule, on && state.card().isEmpty() && !desk.atEnd());

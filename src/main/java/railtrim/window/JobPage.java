@@ -7,6 +7,7 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -55,6 +56,7 @@ final class JobPage {
     private final StepPane step;
     private final Side side;
     private final Foot foot;
+    private final VBox bottom;
     private final Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
 
     JobPage(Shell shell, Desk desk, Kept kept) {
@@ -65,7 +67,8 @@ final class JobPage {
         Export export = new Export(shell, desk, kept.folder());
         this.band = new Band(words, shell, export, kept, desk);
         this.way = new WayPane(words, desk);
-        this.foot = new Foot(words, desk, this::askPause);
+        this.foot = new Foot(words, desk, this::makeSafe, this::askPause);
+        this.bottom = new VBox(foot.stopRule(), foot.node());
         this.step = new StepPane(words, desk, shell, export, foot::focusNext);
         this.side = new Side(words, new PicturePane(shell, desk, kept.folder()));
         lay();
@@ -101,7 +104,7 @@ final class JobPage {
         page.setLeft(way.node());
         page.setCenter(step.node());
         page.setRight(side.node());
-        page.setBottom(new VBox(foot.stopRule(), foot.node()));
+        page.setBottom(bottom);
         page.widthProperty().addListener((of, was, is) -> fit());
     }
 
@@ -153,8 +156,21 @@ final class JobPage {
         desk.back();
     }
 
+    /** From anywhere: a sheet that is open gives way. */
     void makeSafe() {
+        shell.sheet().giveWay();
         desk.alarm("pressed");
+    }
+
+    /** A sheet lies over all but the foot, where only Make safe can be pressed. */
+    void cover(boolean is) {
+        List.of(band.node(), way.node(), step.node(), side.node()).forEach(node -> node.setDisable(is));
+        foot.cover(is);
+    }
+
+    /** Of the foot with the stop rule above it. */
+    ReadOnlyDoubleProperty footHeight() {
+        return bottom.heightProperty();
     }
 
     void close() {

@@ -30,6 +30,7 @@ final class PicturePane implements Answering {
     private final Path folder;
     private final StackPane place = new StackPane();
     private final MenuButton others;
+    private final FlowPane foot;
     private final VBox pane;
     private Optional<State> drawn = Optional.empty();
     private String drawnStep = "";
@@ -47,7 +48,7 @@ final class PicturePane implements Answering {
         VBox.setVgrow(place, Priority.ALWAYS);
         Button save = Build.button("picture-save", words.of("window.picture.save"), this::save, "quiet-button");
         save.setAccessibleText(words.of("window.picture.save.name"));
-        FlowPane foot = new FlowPane(others, save);
+        foot = new FlowPane(others, save);
         foot.getStyleClass().add("picture-foot");
         pane = Build.column("picture-pane", place, foot);
         pane.setMinSize(0, 0);
@@ -58,6 +59,7 @@ final class PicturePane implements Answering {
     }
 
     void show() {
+        foot.setDisable(desk.makingSafe());
         String step = desk.shown().step().id();
         if (!drawnStep.equals(step)) {
             asked = Optional.empty();

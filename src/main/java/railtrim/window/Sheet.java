@@ -1,6 +1,9 @@
 package railtrim.window;
 
+import java.util.Optional;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
@@ -13,18 +16,50 @@ import railtrim.window.kit.Build;
 
 /**
  * A question laid over the page, inside the window. While one is open the page below is disabled, so neither mouse nor Tab reaches
- * it. Escape takes the safe way out, which never loses anything.
+ * it; of a job only Make safe stays free, in its place at the foot. Escape takes the safe way out, which never loses anything.
  */
 final class Sheet {
     private final StackPane root;
     private final Node page;
     private final StackPane veil = new StackPane();
+    private final ChangeListener<Number> footChanged = (of, was, is) -> leaveFree(is.doubleValue());
+    private Optional<JobPage> job = Optional.empty();
     private Runnable leave = () -> {};
 
     Sheet(StackPane root, Node page) {
         this.root = root;
         this.page = page;
         veil.getStyleClass().add("veil");
+    }
+
+    /** The page below is now this job, or none. */
+    void over(Optional<JobPage> now) {
+        uncover();
+        job = now;
+        if (open()) {
+            cover();
+        }
+    }
+
+    private void cover() {
+        page.setDisable(job.isEmpty());
+        job.ifPresent(covered -> {
+            covered.cover(true);
+            covered.footHeight().addListener(footChanged);
+        });
+        leaveFree(job.map(covered -> covered.footHeight().get()).orElse(0.0));
+    }
+
+    private void uncover() {
+        page.setDisable(false);
+        job.ifPresent(covered -> {
+            covered.cover(false);
+            covered.footHeight().removeListener(footChanged);
+        });
+    }
+
+    private void leaveFree(double foot) {
+        StackPane.setMargin(veil, new Insets(0, 0, foot, 0));
     }
 
     boolean open() {
@@ -67,7 +102,7 @@ final class Sheet {
         if (!open()) {
             root.getChildren().add(veil);
         }
-        page.setDisable(true);
+        cover();
         Platform.runLater(() -> {
             // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
             veil.applyCss();
@@ -81,9 +116,17 @@ final class Sheet {
         leave.run();
     }
 
+    /** Goes away whatever it asked, the safe way where that is open. */
+    void giveWay() {
+        if (open()) {
+            leave();
+            close();
+        }
+    }
+
     void close() {
         root.getChildren().remove(veil);
         veil.getChildren().clear();
-        page.setDisable(false);
+        uncover();
     }
 }

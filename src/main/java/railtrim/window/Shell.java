@@ -219,6 +219,7 @@ final class Shell {
     private void put(Node node) {
         shelf = shelf.filter(opened -> opened.node() == node);
         page.getChildren().setAll(node);
+        sheet.over(job);
     }
 
     private void enter() {

@@ -1,5 +1,6 @@
 package railtrim.window;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -165,8 +166,8 @@ final class StepPane {
         }
         cautions.show(state, working);
         body.pseudoClassStateChanged(LOCKED, locked);
-        placeAction(locked);
         showFields(state);
+        placeAction(state);
         marks.show(built, desk.state().figures());
         outside.show(state, working);
         findings.show(state);
@@ -177,8 +178,15 @@ final class StepPane {
         }
     }
 
-    /** Always in sight; only while cautions have to be read first it stands back, below them. */
-    private void placeAction(boolean locked) {
+    /** Always in sight; it stands back below cautions that have to be read first, and below the rail where that has to read dead first. */
+    private void placeAction(StepState state) {
+        boolean waits = desk.working() && desk.course().railFirst();
+        String deed = words.of("step." + built + ".action");
+        action.setText(waits ? words.of("window.action.rail-first", deed) : deed);
+        action.pseudoClassStateChanged(LOCKED, waits);
+        if (state.step().deadFirst().isPresent()) {
+            return;
+        }
         if (locked && !body.getChildren().contains(action)) {
             body.getChildren().add(0, action);
         } else if (!locked && !top.getChildren().contains(action)) {
@@ -190,7 +198,6 @@ final class StepPane {
         built = id;
         title.setText(words.of("step." + id + ".title"));
         why.setText(words.of("step." + id + ".why"));
-        action.setText(words.of("step." + id + ".action"));
         views.clear();
         fields.getChildren().clear();
         cautions.fresh();
@@ -201,7 +208,11 @@ final class StepPane {
         List<Field> asked = state.step().fields().stream()
                 .filter(field -> field.asked().test(desk.state().figures()))
                 .toList();
-        List<Node> nodes = asked.stream().map(this::view).map(FieldView::node).toList();
+        List<Node> nodes = new ArrayList<>(
+                asked.stream().map(this::view).map(FieldView::node).toList());
+        if (state.step().deadFirst().isPresent()) {
+            nodes.add(1, action);
+        }
         if (!fields.getChildren().equals(nodes)) {
             fields.getChildren().setAll(nodes);
         }

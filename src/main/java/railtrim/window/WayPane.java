@@ -14,7 +14,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Phase;
-import railtrim.procedure.State;
 import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
@@ -76,11 +75,7 @@ final class WayPane {
     }
 
     void show() {
-        boolean card = desk.state()
-                .card()
-                .filter(State.Card.MakeSafe.class::isInstance)
-                .isPresent();
-        list.setDisable(card);
+        list.setDisable(desk.makingSafe());
         for (Map.Entry<Phase, PhaseRow> each : phases.entrySet()) {
             show(each.getKey(), each.getValue());
         }

@@ -105,9 +105,10 @@ class ProcedureTest {
         HalfDone job = HalfDone.upTo("solder");
         assertInstanceOf(Verdict.AskAgain.class, job.course.type("solder.dead", "0.35 V", false));
         assertInstanceOf(Verdict.Accept.class, job.course.type("solder.dead", "0.35 V", true));
-        job.course.choose("solder.pair", "adjust-ground");
+        assertRefused(job.course.choose("solder.pair", "adjust-ground"), "verdict.rail-first");
         assertEquals("solder", job.current(), "a rail above 0.1 V blocks soldering");
         job.course.type("solder.dead", "4 mV", false);
+        job.course.choose("solder.pair", "adjust-ground");
         assertEquals("proof", job.current());
     }
 

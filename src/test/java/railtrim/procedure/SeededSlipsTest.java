@@ -303,6 +303,20 @@ class SeededSlipsTest {
         assertEquals("clip", job.current());
     }
 
+    /** 30: the deed before the reading that allows it: nothing else is taken, and on the page the deed stands below the rail. */
+    @ParameterizedTest
+    @CsvSource({"clip, clip.pair, out-adjust", "solder, solder.pair, adjust-ground", "fit, fit.pair, adjust-ground"})
+    void theDeedBeforeTheRailIsProvenDead(String step, String field, String right) {
+        HalfDone job = HalfDone.upTo(step);
+        assertTrue(job.course.railFirst());
+        assertRefused(job.course.choose(field, right), "verdict.rail-first");
+        job.course.type(step + ".dead", "3.31 V", true);
+        assertRefused(job.course.choose(field, right), "verdict.rail-first");
+        job.course.type(step + ".dead", "3 mV", false);
+        assertFalse(job.course.railFirst());
+        assertInstanceOf(Verdict.Accept.class, job.course.choose(field, right));
+    }
+
     // ---- helpers ----------------------------------------------------------------------------------------------------
 
     private static double middle(HalfDone job, String field) {

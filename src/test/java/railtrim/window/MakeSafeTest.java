@@ -5,15 +5,33 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import javafx.event.Event;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Pane;
+import javafx.stage.PopupWindow;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
+import org.controlsfx.control.PopOver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import railtrim.job.MemoryLog;
@@ -106,6 +124,199 @@ class MakeSafeTest {
             // for.
             assertTrue(seen.size() > 40, () -> "only " + seen);
         }
+    }
+
+    /** Whatever sheet is open, Make safe stays free in its place, and pressing it once is enough. */
+    @Test
+    void noSheetCoversMakeSafe() throws Exception {
+        try (Opened window = Opened.sized(folder, 1024, 700)) {
+            window.size(1024, 700, 21);
+            Desk desk = job(window);
+            for (String sheet : List.of(
+                    "menu-help",
+                    "menu-glossary",
+                    "menu-look",
+                    "menu-print",
+                    "menu-share",
+                    "menu-plan",
+                    "menu-take-back-menu",
+                    "pause")) {
+                Bounds place = inScene(window.node("make-safe"));
+                open(window, sheet);
+                window.layOut();
+                Node veil = window.shell.scene().getRoot().lookup(".veil");
+                assertEquals(place, inScene(window.node("make-safe")), sheet);
+                assertTrue(inScene(veil).getMaxY() <= place.getMinY(), sheet + " lies on it");
+                assertEquals(Set.of("make-safe"), pressable(window, veil), sheet);
+                window.press("make-safe");
+                assertFalse(window.shell.sheet().open(), sheet);
+                assertInstanceOf(State.Card.MakeSafe.class, desk.state().card().orElseThrow(), sheet);
+                window.fx(() -> {
+                    desk.type("safe.rail", "0 V", false);
+                    return null;
+                });
+                window.layOut();
+            }
+        }
+    }
+
+    /** What is read beside a field goes away with the press, which counts all the same. */
+    @Test
+    void aBubbleDoesNotSwallowThePress() throws Exception {
+        try (Opened window = Opened.sized(folder, 1024, 700)) {
+            window.size(1024, 700, 21);
+            Desk desk = job(window);
+            acknowledgeAll(window, desk);
+            Bounds makeSafe = onScreen(window.node("make-safe"));
+            for (Node help : window.shell.scene().getRoot().lookupAll("." + HelpSheet.ASK)) {
+                window.fx(() -> {
+                    Reveal.within((ScrollPane) window.shell.scene().getRoot().lookup(".step > .step-scroll"), help);
+                    return null;
+                });
+                window.layOut();
+                window.fx(() -> {
+                    ((ButtonBase) help).fire();
+                    return null;
+                });
+                window.until("the bubble", () -> bubble().isPresent());
+                window.settle();
+                PopupWindow bubble = bubble().orElseThrow();
+                assertFalse(bubble.getConsumeAutoHidingEvents(), help.getId());
+                Node box = bubble.getScene().getRoot().lookup("#bubble");
+                assertFalse(onScreen(box).intersects(makeSafe), help.getId() + " lies on it: " + onScreen(box));
+                window.fx(() -> {
+                    bubble.hide();
+                    return null;
+                });
+            }
+        }
+    }
+
+    /** Two ways lead from the card: the rail that reads dead, and help. */
+    @Test
+    void theCardLeavesTheReadingAndHelpAndNothingElseToPress() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            job(window);
+            window.press("make-safe");
+            window.until("the rail’s field", () -> window.focused().equals("field-safe-rail"));
+            window.layOut();
+            assertEquals(
+                    Set.of("view", "field-safe-rail", Ids.enter("safe.rail"), Ids.help("safe.rail")),
+                    pressable(window, new Pane()));
+            Set<String> open = ((MenuButton) window.node("view"))
+                    .getItems().stream()
+                            .filter(item -> !item.isDisable() && item.getId() != null)
+                            .map(MenuItem::getId)
+                            .collect(Collectors.toSet());
+            assertEquals(Set.of("menu-help", "menu-glossary"), open);
+        }
+    }
+
+    @Test
+    void closingTheWindowWithTheBoardOnIsNotSilent() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            Desk desk = open(window);
+            Hand hand = new Hand(bench);
+            window.fx(() -> {
+                while (desk.state().power() != State.Power.ON) {
+                    Walk.give(desk, hand.next(desk.state(), desk.course()));
+                    desk.next();
+                }
+                return null;
+            });
+            askToClose(window);
+            window.until("the safe answer", () -> window.focused().equals("stay"));
+            assertTrue(window.shell.stage().isShowing());
+            window.press(KeyCode.ESCAPE);
+            assertTrue(window.shell.stage().isShowing());
+            assertFalse(window.shell.sheet().open());
+            askToClose(window);
+            window.until("the question", () -> window.has("leave-make-safe"));
+            window.press("leave-make-safe");
+            assertTrue(window.shell.stage().isShowing());
+            assertInstanceOf(State.Card.MakeSafe.class, desk.state().card().orElseThrow());
+        }
+    }
+
+    private static void askToClose(Opened window) throws Exception {
+        window.fx(() -> {
+            Stage stage = window.shell.stage();
+            Event.fireEvent(stage, new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST));
+            return null;
+        });
+    }
+
+    private static void open(Opened window, String sheet) throws Exception {
+        if (!sheet.startsWith("menu-")) {
+            window.press(sheet);
+        } else {
+            window.fx(() -> {
+                ((MenuButton) window.node("view"))
+                        .getItems().stream()
+                                .filter(item -> sheet.equals(item.getId()))
+                                .findFirst()
+                                .orElseThrow()
+                                .fire();
+                return null;
+            });
+        }
+        window.until(sheet, () -> window.shell.sheet().open());
+    }
+
+    /** All there is to press or type in outside a node. */
+    private static Set<String> pressable(Opened window, Node outside) throws Exception {
+        return window.fx(() -> {
+            Set<String> found = new TreeSet<>();
+            pressable(window.shell.scene().getRoot(), outside, found);
+            return found;
+        });
+    }
+
+    private static void pressable(Node node, Node outside, Set<String> found) {
+        if (node == outside || !node.isVisible() || node.isDisabled()) {
+            return;
+        }
+        if (node instanceof ButtonBase || node instanceof TextInputControl || node instanceof ComboBoxBase) {
+            found.add(String.valueOf(node.getId()));
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> pressable(child, outside, found));
+        }
+    }
+
+    private static Optional<PopupWindow> bubble() {
+        return Window.getWindows().stream()
+                .filter(PopOver.class::isInstance)
+                .filter(Window::isShowing)
+                .map(PopupWindow.class::cast)
+                .findFirst();
+    }
+
+    private static Bounds onScreen(Node node) {
+        return node.localToScreen(node.getLayoutBounds());
+    }
+
+    private static Bounds inScene(Node node) {
+        return node.localToScene(node.getLayoutBounds());
+    }
+
+    private static void acknowledgeAll(Opened window, Desk desk) throws Exception {
+        window.fx(() -> {
+            List.copyOf(desk.shown().open()).forEach(desk::acknowledge);
+            return null;
+        });
+        window.layOut();
+    }
+
+    /** A job on disk at its first step. */
+    private Desk job(Opened window) throws Exception {
+        Desk desk = window.fx(() -> {
+            Files.createDirectories(folder.resolve("jobs"));
+            window.shell.create(folder.resolve("jobs").resolve("board.railtrim"), "board");
+            return window.shell.desk().orElseThrow();
+        });
+        window.settle();
+        window.layOut();
+        return desk;
     }
 
     /** The power this step needs as a word, and where we are: the phase, and which step of how many. */

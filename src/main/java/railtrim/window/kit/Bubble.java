@@ -9,9 +9,18 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
 
-/** Something to read beside what it is about. Escape, its own button or a click elsewhere closes it; the focus goes back where it was. */
+/**
+ * Something to read beside what it is about. Escape, its own button or a click elsewhere closes it; that click counts where it was made, and what
+ * stands at the left of the window's foot is never covered, so that Make safe stays one press away. The focus goes back where it was.
+ */
 public final class Bubble {
     private static final double LEAST_SIDE_ROOM = 380;
+
+    /** Down to here, as a part of the window's height; below it is the foot. */
+    private static final double LOWEST = 0.88;
+
+    /** The tip of the bubble and the shadow around it. */
+    private static final double TIP = 24;
 
     private Bubble() {}
 
@@ -27,14 +36,16 @@ public final class Bubble {
         scroll.getStyleClass().add("step-scroll");
         VBox box = Build.column("bubble", Build.prose(title, "bubble-title"), scroll, away);
         box.setId("bubble");
-        box.setMaxHeight(beside.getScene().getHeight() * 0.8);
+        PopOver.ArrowLocation arrow = arrow(beside);
+        box.setMaxHeight(room(beside, arrow));
         box.setAccessibleText(title);
         away.setOnAction(event -> bubble.hide());
         bubble.setContentNode(box);
         bubble.getStyleClass().add("bubble-frame");
         bubble.setDetachable(false);
         bubble.setAnimated(false);
-        bubble.setArrowLocation(arrow(beside));
+        bubble.setArrowLocation(arrow);
+        bubble.setConsumeAutoHidingEvents(false);
         // The window itself may be closing, and the bubble with it.
         bubble.setOnHidden(event -> Platform.runLater(() -> giveBack(back)));
         bubble.show(beside);
@@ -58,10 +69,21 @@ public final class Bubble {
     private static PopOver.ArrowLocation arrow(Node beside) {
         Bounds at = beside.localToScene(beside.getBoundsInLocal());
         double scene = beside.getScene().getWidth();
-        boolean low = at.getMinY() > beside.getScene().getHeight() * 0.6;
+        boolean low = at.getMinY() > beside.getScene().getHeight() * LOWEST / 2;
         if (scene - at.getMaxX() > LEAST_SIDE_ROOM) {
             return low ? PopOver.ArrowLocation.LEFT_BOTTOM : PopOver.ArrowLocation.LEFT_TOP;
         }
         return low ? PopOver.ArrowLocation.BOTTOM_RIGHT : PopOver.ArrowLocation.TOP_RIGHT;
+    }
+
+    private static double room(Node beside, PopOver.ArrowLocation arrow) {
+        Bounds at = beside.localToScene(beside.getBoundsInLocal());
+        double lowest = beside.getScene().getHeight() * LOWEST;
+        return switch (arrow) {
+            case LEFT_TOP -> lowest - at.getMinY();
+            case LEFT_BOTTOM -> at.getMaxY();
+            case BOTTOM_RIGHT -> at.getMinY() - TIP;
+            default -> lowest - at.getMaxY() - TIP;
+        };
     }
 }
