@@ -40,7 +40,9 @@ public final class Ratios {
             String sizes = result.getParams().getParamsKeys().stream()
                     .map(result.getParams()::getParam)
                     .collect(Collectors.joining());
-            milliseconds.put(name + sizes, result.getPrimaryResult().getScore());
+            // The middle one of all calls or, where calls are too short to be timed alone, of all iterations.
+            milliseconds.put(
+                    name + sizes, result.getPrimaryResult().getStatistics().getPercentile(50));
         }
         line(
                 "every pair of E192 x 7 decades, tried",

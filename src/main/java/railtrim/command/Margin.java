@@ -78,7 +78,7 @@ final class Margin implements Asked {
                         Tried.of(trials, fail),
                         confidence == null ? USUAL_CONFIDENCE : Typed.fraction("--confidence", confidence, 50, 99.9),
                         coverage == null ? USUAL_COVERAGE : Typed.fraction("--coverage", coverage, 50, 99.9))
-                .readWith(meter());
+                .readOn(meter()::voltsAt);
         MarginBudget budget = MarginBudget.of(known);
         Optional<NextRun> next = NextRun.after(known);
         List<Estimates.Estimate> estimates = Estimates.of(trials);
@@ -170,12 +170,7 @@ final class Margin implements Asked {
     }
 
     private Meter meter() {
-        Map<String, Meter> known = Map.of("basic", Meter.basic(), "middle", Meter.middle(), "fine", Meter.fine());
-        String wanted = meter == null ? "basic" : meter.strip();
-        if (!known.containsKey(wanted)) {
-            throw new BadOption("--meter", Message.of("command.wrong.meter", Typed.shown(wanted)));
-        }
-        return known.get(wanted);
+        return NamedMeter.of("--meter", meter == null ? "basic" : meter);
     }
 
     private Json json(FailVoltage fail, MarginBudget budget) {

@@ -1,5 +1,7 @@
 package railtrim.command;
 
+import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,6 +35,12 @@ final class MeterAccuracy implements Asked {
     @Option(names = "--meter", paramLabel = "basic", description = "${bundle:command.option.accuracy-meter}")
     private String meter;
 
+    @Option(
+            names = "--range",
+            paramLabel = "\"2V 1mV 0.5%+2\"",
+            description = "${bundle:command.option.accuracy-range}")
+    private List<String> rows;
+
     MeterAccuracy(Words words) {
         this.words = words;
     }
@@ -48,8 +56,18 @@ final class MeterAccuracy implements Asked {
                 .put("standardUncertainty", standard)
                 .put("expanded", 2 * standard)
                 .put("low", read.value() - half)
-                .put("high", read.value() + half);
+                .put("high", read.value() + half)
+                .put("percent", accuracy.percent())
+                .put("digits", accuracy.digits())
+                .put("resolution", accuracy.resolution());
         Sheet sheet = new Sheet()
+                .pair(
+                        words.of("command.label.accuracy-line"),
+                        words.of(
+                                "command.accuracy.line",
+                                Display.brief(accuracy.percent(), Unit.PERCENT),
+                                Display.brief(accuracy.digits(), Unit.COUNT),
+                                Display.brief(accuracy.resolution(), read.unit())))
                 .pair(words.of("command.label.half-width"), "± " + Display.of(half, read.unit()))
                 .pair(words.of("command.label.standard-uncertainty"), Display.of(standard, read.unit()))
                 .pair(
@@ -61,11 +79,21 @@ final class MeterAccuracy implements Asked {
     private Accuracy accuracy(Quantity read) {
         boolean typed = percent != null || digits != null || resolution != null;
         boolean all = percent != null && digits != null && resolution != null;
-        if ((meter != null) == typed || typed && !all) {
+        if (!typed && read.unit() == Unit.AMPERE) {
+            throw BadInput.of("command.wrong.meter-amperes");
+        }
+        long ways = Stream.of(typed, meter != null, rows != null)
+                .filter(given -> given)
+                .count();
+        if (ways != 1 || typed && !all) {
             throw BadInput.of("command.wrong.accuracy-which");
         }
+        if (rows != null) {
+            return onRange(read);
+        }
         if (meter != null) {
-            return ofClass(read);
+            Meter known = NamedMeter.of("--meter", meter);
+            return read.unit() == Unit.OHM ? known.ohmsAt(read.value()) : known.voltsAt(read.value());
         }
         double rdg = 100 * Typed.fraction("--rdg", percent, 0, 20);
         double counts = Typed.whole("--digits", digits, 0, 1000);
@@ -81,12 +109,18 @@ final class MeterAccuracy implements Asked {
         return new Accuracy(rdg, counts, count);
     }
 
-    private Accuracy ofClass(Quantity read) {
-        Meter known = Named.meter("--meter", meter);
-        if (read.unit() == Unit.AMPERE) {
-            throw BadInput.of("command.wrong.meter-amperes");
+    /** Of the range the reading was taken on: the smallest that holds it, or a larger one where its last digit says so. */
+    private Accuracy onRange(Quantity read) {
+        boolean ohms = read.unit() == Unit.OHM;
+        List<Meter.Range> ranges = rows.stream()
+                .map(row -> NamedMeter.row("--range", row, read.unit()))
+                .toList();
+        Meter known = ohms ? Meter.ofRanges(List.of(), ranges) : Meter.ofRanges(ranges, List.of());
+        double lastDigit = QuantityReader.lastDigit(reading, read.unit());
+        if (ranges.stream().noneMatch(range -> range.accuracy().endsWith(lastDigit))) {
+            return ohms ? known.ohmsAt(read.value()) : known.voltsAt(read.value());
         }
-        return read.unit() == Unit.OHM ? known.ohmsAt(read.value()) : known.voltsAt(read.value());
+        return ohms ? known.ohmsAt(read.value(), lastDigit) : known.voltsAt(read.value(), lastDigit);
     }
 
     /** Volts, ohms or amperes, whichever the unit says. */

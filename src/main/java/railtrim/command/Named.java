@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import railtrim.circuit.Outline;
 import railtrim.parts.Series;
 import railtrim.quantity.Message;
-import railtrim.quantity.Meter;
 
 /** Reads options that name one of a few things. */
 final class Named {
@@ -15,16 +14,6 @@ final class Named {
     /** The word of a constant as it is typed, written in JSON and used in keys: {@code CONSTANT_CURRENT} is {@code constant-current}. */
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** One of the classes of meter. */
-    static Meter meter(String option, String text) {
-        return switch (text.strip()) {
-            case "basic" -> Meter.basic();
-            case "middle" -> Meter.middle();
-            case "fine" -> Meter.fine();
-            default -> throw new BadOption(option, Message.of("command.wrong.meter", Typed.shown(text)));
-        };
     }
 
     static Outline outline(String option, String text) {

@@ -69,7 +69,7 @@ final class Predict implements Asked {
             worstCase(circuit, addedOhms, json, sheet);
         }
         if (meter != null) {
-            doubt(circuit, addedOhms, Named.meter("--meter", meter), json, sheet);
+            doubt(circuit, addedOhms, NamedMeter.of("--meter", meter), json, sheet);
         }
         return Answer.done(json.map(), sheet);
     }

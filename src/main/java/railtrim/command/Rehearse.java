@@ -28,7 +28,6 @@ import railtrim.practice.Tally;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
-import railtrim.quantity.Message;
 import railtrim.quantity.Meter;
 import railtrim.report.Format;
 import railtrim.report.Paper;
@@ -97,14 +96,7 @@ final class Rehearse implements Asked {
         if (meter == null) {
             return board == null ? List.of(Meter.basic(), Meter.middle()) : List.of(Meter.basic());
         }
-        return List.of(
-                switch (meter) {
-                    case "basic" -> Meter.basic();
-                    case "middle" -> Meter.middle();
-                    case "fine" -> Meter.fine();
-                    default ->
-                        throw new BadOption("--meter", Message.of("command.wrong.rehearse-meter", Typed.shown(meter)));
-                });
+        return List.of(NamedMeter.of("--meter", meter));
     }
 
     private Iterator<Board> drawn(int count, long luck) {

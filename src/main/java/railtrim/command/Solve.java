@@ -49,7 +49,7 @@ final class Solve implements Asked {
 
     @Override
     public Answer answer() {
-        Meter read = Named.meter("--meter", meter == null ? "basic" : meter);
+        Meter read = NamedMeter.of("--meter", meter == null ? "basic" : meter);
         if (!ohms.isEmpty()) {
             if (!points.isEmpty() || place != null || reference != null || outAdjust != null || adjustGround != null) {
                 throw BadInput.of("command.wrong.ohms-alone");

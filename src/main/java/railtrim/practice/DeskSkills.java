@@ -1,9 +1,13 @@
 package railtrim.practice;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.quantity.Meter;
+import railtrim.quantity.RangeRow;
+import railtrim.quantity.Unit;
 
 /** What is answered by looking rather than measuring: board, chip, meter, markings, pins, and the closing words. */
 final class DeskSkills {
@@ -23,6 +27,8 @@ final class DeskSkills {
 
         skills.put(
                 "meter.class", asked -> asked.picked(piece.bench.meter().meter().id()));
+        rows(skills, "range.volt.", piece.bench.meter().meter().volts(), Unit.VOLT);
+        rows(skills, "range.ohm.", piece.bench.meter().meter().ohms(), Unit.OHM);
         skills.put("meter.proof", asked -> asked.typed(piece.bench.cell()));
         skills.put("meter.zero", asked -> asked.typed(piece.bench.leadsShorted()));
 
@@ -67,6 +73,14 @@ final class DeskSkills {
 
         skills.put("record.undo", asked -> asked.picked("added-resistor"));
         skills.put("record.notes", asked -> asked.typed("Done on a practice board."));
+    }
+
+    /** As printed in the manual of the meter on the bench. */
+    private static void rows(Map<String, Skill> skills, String field, List<Meter.Range> ranges, Unit unit) {
+        for (int row = 1; row <= ranges.size(); row++) {
+            String text = RangeRow.written(ranges.get(row - 1), unit);
+            skills.put(field + row, asked -> asked.typed(text));
+        }
     }
 
     private static Answer rated(Skill.Asked asked, Board board, boolean low) {

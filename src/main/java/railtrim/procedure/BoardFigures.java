@@ -33,6 +33,7 @@ final class BoardFigures {
             return switch (named) {
                 case "middle" -> Meter.middle();
                 case "fine" -> Meter.fine();
+                case MeterRows.CLASS -> MeterRows.meter(figures).orElseGet(Meter::basic);
                 default ->
                     Choices.TYPED_METERS.containsKey(named) ? typed(Choices.TYPED_METERS.get(named)) : Meter.basic();
             };
@@ -115,7 +116,17 @@ final class BoardFigures {
             }
             double referenceHalfWidth = 1.8 * figures.voltUncertainty(reference);
             return recall.once(
-                    List.of("agreement", reference, figures.bias(), stock, leg, other, meter()),
+                    List.of(
+                            "agreement",
+                            reference,
+                            figures.bias(),
+                            stock,
+                            leg,
+                            other,
+                            figures.voltAccuracy(reference),
+                            figures.voltAccuracy(stock),
+                            figures.ohmUncertainty(leg),
+                            figures.ohmUncertainty(other)),
                     () -> attempt(() -> InCircuit.check(
                             reference,
                             referenceHalfWidth,

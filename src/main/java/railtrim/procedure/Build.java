@@ -102,7 +102,19 @@ final class Build {
     }
 
     Build text(String field, boolean required, Predicate<Figures> asked) {
-        fields.add(new Field.Text(field, required, asked));
+        fields.add(new Field.Text(field, required, asked, (figures, typed) -> List.of()));
+        return this;
+    }
+
+    /** Rows of the meter's accuracy table. */
+    Build meterRows(List<String> rows) {
+        for (String row : rows) {
+            fields.add(new Field.Text(
+                    row,
+                    true,
+                    figures -> MeterRows.asked(figures, row),
+                    (figures, typed) -> MeterRows.readBack(figures, row, typed)));
+        }
         return this;
     }
 

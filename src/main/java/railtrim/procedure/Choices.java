@@ -20,13 +20,22 @@ final class Choices {
     private static final int PAIRS_SHOWN = 3;
     private static final int RESISTORS_SHOWN = 8;
 
-    /** Meters whose accuracy is typed, with what they can show and one more. */
+    /** Meters of older jobs, whose accuracy was typed for all ranges at once, with what they can show and one more. */
     static final Map<String, Integer> TYPED_METERS = Map.of("typed-2000", 2000, "typed", 6000, "typed-50000", 50_000);
 
     private Choices() {}
 
     static List<Option> plain(String field, String... ids) {
         return named("option." + field + ".", ids);
+    }
+
+    /** A job begun when one accuracy was typed for all ranges goes on with it. */
+    static List<Option> meters(Figures figures) {
+        List<Option> options = new ArrayList<>(plain("meter.class", "basic", "middle", "fine", MeterRows.CLASS));
+        figures.choice("meter.class")
+                .filter(TYPED_METERS::containsKey)
+                .ifPresent(typed -> options.addAll(plain("meter.class", typed)));
+        return options;
     }
 
     static List<Option> pairs(String... ids) {

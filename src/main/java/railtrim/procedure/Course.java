@@ -72,7 +72,7 @@ public final class Course {
                 return Judge.marking(state.figures(), place.step().id(), words, text, sure);
             }
             if (place.field() instanceof Field.Text words) {
-                return Judge.text(place.step().id(), words, text);
+                return Judge.text(state.figures(), place.step().id(), words, text);
             }
             return refuse("verdict.not-typed");
         });

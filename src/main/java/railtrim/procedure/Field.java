@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import railtrim.quantity.Message;
@@ -48,8 +49,14 @@ public sealed interface Field {
 
     record Choice(String id, Function<Figures, List<Option>> options, Predicate<Figures> asked) implements Field {}
 
-    /** Free words of at most 2000 characters. */
-    record Text(String id, boolean required, Predicate<Figures> asked) implements Field {}
+    /**
+     * Free words of at most 2000 characters, or a line with a grammar of its own.
+     *
+     * @param readBack how the words were understood, to be shown beside them; throws {@link railtrim.quantity.BadInput} for what cannot be
+     */
+    record Text(
+            String id, boolean required, Predicate<Figures> asked, BiFunction<Figures, String, List<Message>> readBack)
+            implements Field {}
 
     /** The person says "I have switched it on" or "… off". */
     record Switch(String id, boolean on) implements Field {

@@ -21,10 +21,12 @@ import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.parts.Resistors;
 import railtrim.parts.Trimmers;
+import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Meter;
 import railtrim.quantity.Propagation;
 import railtrim.quantity.RailSign;
+import railtrim.quantity.Unit;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
@@ -43,6 +45,7 @@ public final class Figures {
     private final TrimmerFigures trimmer;
     private final MarginFigures margin;
     private final ResistorFigures resistor;
+    private LastDigits lastDigits;
     private State.Power power = State.Power.OFF;
 
     Figures(Job job, RegulatorFamilies families, Recall recall) {
@@ -172,16 +175,66 @@ public final class Figures {
         return board.meter();
     }
 
+    /**
+     * Accuracy of the range a voltage was read on, as its last digit tells where the ranges of the meter were copied from its manual; of a voltage that was
+     * not read, of the smallest range that holds it.
+     */
+    Accuracy voltAccuracy(double volts) {
+        OptionalDouble lastDigit = lastDigit(volts, Unit.VOLT);
+        return lastDigit.isPresent() ? meter().voltsAt(volts, lastDigit.getAsDouble()) : meter().voltsAt(volts);
+    }
+
+    private Accuracy ohmAccuracy(double ohms) {
+        double asRead = ohms + number("meter.zero").orElse(0);
+        OptionalDouble lastDigit = lastDigit(asRead, Unit.OHM);
+        return lastDigit.isPresent() ? meter().ohmsAt(asRead, lastDigit.getAsDouble()) : meter().ohmsAt(ohms);
+    }
+
+    private OptionalDouble lastDigit(double asRead, Unit unit) {
+        return MeterRows.chosen(this) ? lastDigits().of(asRead, unit) : OptionalDouble.empty();
+    }
+
+    private LastDigits lastDigits() {
+        if (lastDigits == null) {
+            lastDigits = new LastDigits(job);
+        }
+        return lastDigits;
+    }
+
+    /** Accuracy of the range a reading in volts or ohms was taken on. */
+    public Accuracy accuracy(Fact.Reading reading) {
+        OptionalDouble lastDigit = lastDigit(reading.value(), reading.unit());
+        double digit = lastDigit.orElse(0);
+        return reading.unit() == Unit.VOLT
+                ? meter().voltsAt(reading.value(), digit)
+                : meter().ohmsAt(reading.value(), digit);
+    }
+
+    /** Whether a reading with this last digit was taken before on a larger range than it needs. */
+    boolean onLargerRange(Unit unit, double lastDigit) {
+        return live.values().stream()
+                .map(Entry::fact)
+                .filter(Fact.Reading.class::isInstance)
+                .map(Fact.Reading.class::cast)
+                .filter(reading -> reading.unit() == unit)
+                .anyMatch(reading -> {
+                    Accuracy smallest =
+                            unit == Unit.VOLT ? meter().voltsAt(reading.value()) : meter().ohmsAt(reading.value());
+                    Accuracy taken = accuracy(reading);
+                    return taken.endsWith(lastDigit) && !smallest.endsWith(lastDigit);
+                });
+    }
+
     double voltUncertainty(double volts) {
-        return meter().voltsAt(volts).standardUncertainty(volts);
+        return voltAccuracy(volts).standardUncertainty(volts);
     }
 
     double voltResolution(double volts) {
-        return meter().voltsAt(volts).resolution();
+        return voltAccuracy(volts).resolution();
     }
 
     double ohmUncertainty(double ohms) {
-        return meter().ohmsAt(ohms).standardUncertainty(ohms);
+        return ohmAccuracy(ohms).standardUncertainty(ohms);
     }
 
     public Optional<RegulatorFamily> family() {

@@ -31,6 +31,7 @@ public record Help(String topic, String what, Optional<String> how, String wrong
                     Map.entry("rated", "rated\\..*"),
                     Map.entry("meter-class", "meter\\.class"),
                     Map.entry("accuracy", "meter\\.(volt|ohm)\\..*"),
+                    Map.entry("range-row", "range\\..*"),
                     Map.entry("proof", "meter\\.proof"),
                     Map.entry("lead-zero", "meter\\.zero|resume\\.zero"),
                     Map.entry("plug", "work\\.off"),

@@ -50,10 +50,10 @@ final class Judge {
             return new Verdict.Accept(fact, says);
         }
         Optional<Expected> expected = expected(figures, field);
-        if (expected.isEmpty() || inside(figures, field, value, expected.get()) || sure) {
-            return new Verdict.Accept(fact, List.of());
-        }
-        return new Verdict.AskAgain(askAgain(figures, field, value, expected.get()));
+        boolean asExpected = expected.isEmpty() || inside(figures, field, value, expected.get());
+        List<Message> odd = new ArrayList<>(asExpected ? List.of() : askAgain(figures, field, value, expected.get()));
+        MeterRows.oddDigits(figures, field.id(), value, field.unit(), text).ifPresent(odd::add);
+        return odd.isEmpty() || sure ? new Verdict.Accept(fact, List.of()) : new Verdict.AskAgain(odd);
     }
 
     static Optional<Expected> expected(Figures figures, Field.Number field) {
@@ -181,7 +181,7 @@ final class Judge {
     // ---- words and answers
     // ---------------------------------------------------------------------------------------------
 
-    static Verdict text(String step, Field.Text field, String typed) {
+    static Verdict text(Figures figures, String step, Field.Text field, String typed) {
         String clean = typed.strip().replaceAll("[\\p{Cntrl}&&[^\\n]]", "");
         if (clean.isEmpty() && field.required()) {
             return new Verdict.Refuse(List.of(Message.of("verdict.text-empty")));
@@ -190,7 +190,12 @@ final class Judge {
             return new Verdict.Refuse(List.of(
                     Message.of("verdict.text-long", String.valueOf(clean.length()), String.valueOf(LONGEST_TEXT))));
         }
-        return new Verdict.Accept(new Fact.Note(step, field.id(), clean), List.of());
+        try {
+            return new Verdict.Accept(
+                    new Fact.Note(step, field.id(), clean), field.readBack().apply(figures, clean));
+        } catch (BadInput bad) {
+            return new Verdict.Refuse(List.of(bad.told()));
+        }
     }
 
     /**
@@ -199,7 +204,7 @@ final class Judge {
      * @param sure the person has looked twice: then it is kept, and the marking is asked again with all that rests on it
      */
     static Verdict marking(Figures figures, String step, Field.Text field, String typed, boolean sure) {
-        Verdict verdict = text(step, field, typed);
+        Verdict verdict = text(figures, step, field, typed);
         String noted = figures.text("reg.marking").orElse("");
         return !(verdict instanceof Verdict.Accept) || sure || sameMarking(noted, typed)
                 ? verdict

@@ -10,6 +10,7 @@ final class Lasting {
     private static final Set<String> STEPS = Set.of(
             "scope",
             "chip",
+            "ranges",
             "marking",
             "datasheet",
             "pins",

@@ -2,14 +2,17 @@ package railtrim.procedure;
 
 import static railtrim.procedure.Figures.attempt;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
+import railtrim.quantity.Accuracy;
 import railtrim.threshold.FailVoltage;
 import railtrim.threshold.MarginBudget;
 import railtrim.threshold.NextRun;
+import railtrim.threshold.Trial;
 import railtrim.threshold.Tried;
 
 /** The way down, where it fails, and how far to stay away. */
@@ -89,7 +92,19 @@ final class MarginFigures {
                                 CONFIDENCE,
                                 COVERAGE,
                                 figures.sign())
-                        .readWith(figures.meter())));
+                        .readOn(this::range)));
+    }
+
+    /** A person who kept a larger range on the way down keeps it for the setting, too: what is in both readings cancels. */
+    private Accuracy range(double volts) {
+        return figures.trials().stream()
+                .map(Trial::volts)
+                .filter(read ->
+                        !figures.voltAccuracy(read).equals(figures.meter().voltsAt(read)))
+                .map(figures::voltAccuracy)
+                .max(Comparator.comparingDouble(Accuracy::resolution))
+                .filter(kept -> kept.resolution() > figures.voltResolution(volts))
+                .orElseGet(() -> figures.voltAccuracy(volts));
     }
 
     Optional<NextRun> nextRun() {

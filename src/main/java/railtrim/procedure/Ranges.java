@@ -357,7 +357,7 @@ final class Ranges {
     /** What a reading repeats to against stock, volts: where the meter changes its range between the two, both ranges' errors count. */
     static double repeat(Figures figures, double volts) {
         double stock = figures.stock().orElse(volts);
-        boolean oneRange = figures.meter().voltsAt(stock).equals(figures.meter().voltsAt(volts));
+        boolean oneRange = figures.voltAccuracy(stock).equals(figures.voltAccuracy(volts));
         return oneRange
                 ? repeat(figures)
                 : Math.max(repeat(figures), figures.voltUncertainty(stock) + figures.voltUncertainty(volts));

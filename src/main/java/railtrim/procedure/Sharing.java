@@ -14,11 +14,11 @@ import railtrim.quantity.PlainText;
 
 /**
  * A job as it may be handed to others. Personal is: what the person called the job and the board, every text they typed of their own (notes, what a
- * fault looked like, reasons), and the time of day they worked at. What is printed on the parts, the name of the load, the readings, the answers that
+ * fault looked like, reasons), and the time of day they worked at. What is printed on the parts and in the meter's manual, the name of the load, the readings, the answers that
  * were offered and how long things took stay: without them the job would tell nothing. There is no path in a job.
  */
 public final class Sharing {
-    /** Names of parts and of the load; told to the person before anything is written. */
+    /** Names of parts and of the load, beside the rows of the meter's manual; told to the person before anything is written. */
     private static final Set<String> STAYS = Set.of("chip.name", "reg.marking", "resume.marking", "load.name");
 
     private static final String BOARD = "board.name";
@@ -86,7 +86,7 @@ public final class Sharing {
     private String text(String field, String text) {
         if (field.equals(BOARD)) {
             return name;
-        } else if (STAYS.contains(field)) {
+        } else if (STAYS.contains(field) || MeterRows.VOLTS.contains(field) || MeterRows.OHMS.contains(field)) {
             stays.add(PlainText.of(text));
             return text;
         }

@@ -58,7 +58,7 @@ final class Steps {
                 .filter(Choices.TYPED_METERS::containsKey)
                 .isPresent();
         steps.add(step(Phase.PREPARE, "meter", PowerNeed.OFF)
-                .choice("meter.class", "basic", "middle", "fine", "typed-2000", "typed", "typed-50000")
+                .choice("meter.class", Choices::meters)
                 .number(
                         "meter.volt.percent",
                         Unit.PERCENT,
@@ -99,6 +99,11 @@ final class Steps {
                         Ranges.fixed(1.1, 1.8, "expected.cell"),
                         Outside.MEASURE_AGAIN)
                 .number("meter.zero", Unit.OHM, 0, 50, Ranges.fixed(0, 1, "expected.zero"), Outside.MEASURE_AGAIN)
+                .done());
+        steps.add(step(Phase.PREPARE, "ranges", PowerNeed.OFF)
+                .needed(MeterRows::chosen)
+                .meterRows(MeterRows.VOLTS)
+                .meterRows(MeterRows.OHMS)
                 .done());
         steps.add(step(Phase.PREPARE, "workplace", PowerNeed.OFF)
                 .cautions("static", "jewellery")

@@ -38,6 +38,11 @@ public record Accuracy(double percent, double digits, double resolution) {
         return Math.sqrt((wanders * wanders + 2 * resolution * resolution) / 3);
     }
 
+    /** Whether a reading with this last digit, in the same unit, can be from here. */
+    public boolean endsWith(double lastDigit) {
+        return Math.abs(lastDigit - resolution) <= 1e-6 * resolution;
+    }
+
     private static void require(boolean holds, double value) {
         if (!holds) {
             throw BadInput.of("quantity.accuracy-impossible", Double.toString(value));

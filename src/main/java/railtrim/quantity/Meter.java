@@ -1,12 +1,14 @@
 package railtrim.quantity;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * A multimeter: its count and the accuracy of its DC volt and ohm ranges. A reading is taken to be made on the smallest range that holds it.
+ * A multimeter: its count and the accuracy of its DC volt and ohm ranges. A reading is taken to be made on the smallest range that holds it,
+ * unless its last digit tells another.
  *
- * @param id "basic", "middle", "fine" or "typed"
+ * @param id "basic", "middle", "fine", "typed" or "rows"
  * @param volts smallest range first, at least one; likewise {@code ohms}
  */
 public record Meter(String id, List<Range> volts, List<Range> ohms) {
@@ -14,8 +16,23 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
     private static final Meter MIDDLE = ofCounts("middle", 6000, 0.5, 3, 0.9, 2);
     private static final Meter FINE = ofCounts("fine", 50_000, 0.05, 5, 0.1, 5);
 
+    /** No board for this work has more volts, and none more ohms in a leg. */
+    private static final double MOST_VOLTS = 100;
+
+    private static final double MOST_OHMS = 1e7;
+
     /** @param fullScale the largest value the range can show, SI units */
-    public record Range(double fullScale, Accuracy accuracy) {}
+    public record Range(double fullScale, Accuracy accuracy) {
+        /** A reading of exactly full scale belongs to the range; the margin keeps it there after decimal rounding. */
+        boolean holds(double reading) {
+            return Math.abs(reading) <= fullScale * (1 + 1e-9);
+        }
+
+        private Range next() {
+            return new Range(
+                    10 * fullScale, new Accuracy(accuracy.percent(), accuracy.digits(), 10 * accuracy.resolution()));
+        }
+    }
 
     public Meter {
         volts = List.copyOf(volts);
@@ -61,6 +78,28 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
         return ofCounts("typed", counts, voltPercent, voltDigits, ohmPercent, ohmDigits);
     }
 
+    /**
+     * A meter whose ranges were copied from its manual, each with its own accuracy.
+     *
+     * @param volts in any order; where there is none a plain meter is taken, which errs on the wide side; {@code ohms} likewise
+     */
+    public static Meter ofRanges(List<Range> volts, List<Range> ohms) {
+        return new Meter(
+                "rows",
+                ascending(volts.isEmpty() ? BASIC.volts : volts, MOST_VOLTS),
+                ascending(ohms.isEmpty() ? BASIC.ohms : ohms, MOST_OHMS));
+    }
+
+    /** Smallest first. Above the largest that was copied the next ranges are taken to be as it is, each with a last digit ten times as large. */
+    private static List<Range> ascending(List<Range> copied, double largest) {
+        List<Range> ranges = new ArrayList<>(copied);
+        ranges.sort(Comparator.comparingDouble(Range::fullScale));
+        while (ranges.get(ranges.size() - 1).fullScale() < largest) {
+            ranges.add(ranges.get(ranges.size() - 1).next());
+        }
+        return ranges;
+    }
+
     /** Accuracy of the smallest range that holds the magnitude of the reading (the largest range when none does). */
     public Accuracy voltsAt(double reading) {
         return at(volts, reading);
@@ -69,6 +108,21 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
     /** As {@link #voltsAt} for ohms. */
     public Accuracy ohmsAt(double reading) {
         return at(ohms, reading);
+    }
+
+    /**
+     * Accuracy of the range that shows the reading with this last digit: 1.50 V with 10 mV was read on a 20 V range, though one of 2 V holds it. Where
+     * none does, as {@link #voltsAt(double)}.
+     *
+     * @param lastDigit of the reading as the meter showed it, volts
+     */
+    public Accuracy voltsAt(double reading, double lastDigit) {
+        return at(volts, reading, lastDigit);
+    }
+
+    /** As {@link #voltsAt(double, double)} for ohms. */
+    public Accuracy ohmsAt(double reading, double lastDigit) {
+        return at(ohms, reading, lastDigit);
     }
 
     /** Four DC volt ranges, from tenths of a volt, and six ohm ranges, from hundreds of ohms. */
@@ -94,12 +148,18 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
     }
 
     private static Accuracy at(List<Range> ranges, double reading) {
-        for (Range range : ranges) {
-            // A reading of exactly full scale belongs to the range; the margin keeps it there after decimal rounding.
-            if (Math.abs(reading) <= range.fullScale() * (1 + 1e-9)) {
-                return range.accuracy();
-            }
-        }
-        return ranges.get(ranges.size() - 1).accuracy();
+        return ranges.stream()
+                .filter(range -> range.holds(reading))
+                .findFirst()
+                .orElse(ranges.get(ranges.size() - 1))
+                .accuracy();
+    }
+
+    private static Accuracy at(List<Range> ranges, double reading, double lastDigit) {
+        return ranges.stream()
+                .filter(range -> range.holds(reading) && range.accuracy().endsWith(lastDigit))
+                .findFirst()
+                .map(Range::accuracy)
+                .orElseGet(() -> at(ranges, reading));
     }
 }

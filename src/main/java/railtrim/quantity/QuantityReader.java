@@ -1,5 +1,6 @@
 package railtrim.quantity;
 
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -48,6 +49,19 @@ public final class QuantityReader {
             throw BadInput.of("quantity.capital-m", typed, parts.digits() + " m" + unit.symbol());
         }
         return new Quantity(parts.value(), unit, typed);
+    }
+
+    /**
+     * What one count of the last place that was typed is worth, SI unit: {@code 1.50 V} has 0.01, {@code 4k7} has 100.
+     *
+     * @throws BadInput as {@link #read}
+     */
+    public static double lastDigit(String text, Unit expected) {
+        Typed parts = takeApart(withPlainBlanks(shortEnough(text)), expected);
+        return BigDecimal.ONE
+                .scaleByPowerOfTen(
+                        parts.unitText().prefix().power() - parts.after().length())
+                .doubleValue();
     }
 
     /** @throws BadInput where the text is no number with a unit; size and kind of unit are not looked at yet */

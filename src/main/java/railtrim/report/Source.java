@@ -19,7 +19,6 @@ import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
-import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
@@ -157,10 +156,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
             return Display.of(reading.value(), reading.unit());
         }
         double shown = figures().sign(reading.field()).shown(reading.value());
-        Accuracy accuracy = reading.unit() == Unit.VOLT
-                ? figures().meter().voltsAt(reading.value())
-                : figures().meter().ohmsAt(reading.value());
-        double expanded = 2 * accuracy.standardUncertainty(reading.value());
+        double expanded = 2 * figures().accuracy(reading).standardUncertainty(reading.value());
         return Display.withUncertainty(shown, expanded, reading.unit());
     }
 

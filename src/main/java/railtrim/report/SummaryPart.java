@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.RegulatorFamily;
 import railtrim.procedure.Figures;
+import railtrim.procedure.MeterRows;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
@@ -61,6 +62,10 @@ final class SummaryPart {
         pairs.add(pair("report.leg", leg()));
         pairs.add(pair("report.load", source.text(figures.text("load.name"))));
         pairs.add(pair("report.meter", source.text(source.chosen("meter.class"))));
+        List<String> rows = MeterRows.written(figures);
+        if (!rows.isEmpty()) {
+            pairs.add(pair("report.meter-ranges", String.join("; ", rows)));
+        }
         if (!source.entries().isEmpty()) {
             List<railtrim.job.Entry> entries = source.entries();
             pairs.add(pair("report.began", source.when(entries.get(0).time())));

@@ -2,10 +2,10 @@ package railtrim.threshold;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Message;
-import railtrim.quantity.Meter;
 import railtrim.quantity.RailSign;
 
 /**
@@ -78,12 +78,16 @@ public record MarginBudget(
             return new Given(fail, stock, step, meterUncertainty, true, tried, 0.95, 0.99);
         }
 
-        /** The same, with fault and setting read by this meter: on one range of it, or where the margin reaches into the next, on two. */
-        public Given readWith(Meter meter) {
-            Accuracy low = meter.voltsAt(fail.fail());
+        /**
+         * The same, with fault and setting read by one meter: on one range of it, or where the margin reaches into the next, on two.
+         *
+         * @param range accuracy of the range a voltage is read on, as {@link railtrim.quantity.Meter#voltsAt(double)}
+         */
+        public Given readOn(DoubleFunction<Accuracy> range) {
+            Accuracy low = range.apply(fail.fail());
             Given same = withMeter(low.differenceUncertainty(fail.fail()), true);
             double setting = MarginBudget.of(same).recommended();
-            Accuracy high = meter.voltsAt(setting);
+            Accuracy high = range.apply(setting);
             double apart = Math.hypot(low.standardUncertainty(fail.fail()), high.standardUncertainty(setting));
             return low.equals(high) ? same : withMeter(apart, false);
         }

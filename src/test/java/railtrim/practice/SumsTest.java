@@ -24,6 +24,8 @@ import railtrim.procedure.Sums;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Meter;
+import railtrim.quantity.RangeRow;
+import railtrim.quantity.Unit;
 
 /** Every sum that is shown comes out as it says, worked out again from its text alone, in whole jobs on the practice boards. */
 class SumsTest {
@@ -79,10 +81,29 @@ class SumsTest {
         assertTrue(sumsThatComeOut(board).containsAll(List.of("first.volts", "setting.trimmer")));
     }
 
+    /** Invented rows, each range worse than the one before: what counts is the row of the range a reading was taken on. */
+    @Test
+    void everySumComesOutWhereTheRangesOfTheMeterWereCopiedFromItsManual() {
+        Meter meter = Meter.ofRanges(
+                List.of(
+                        RangeRow.read("2 V 1 mV ±(0.5 % + 2)", Unit.VOLT),
+                        RangeRow.read("20 V 10 mV ±(0.8 % + 3)", Unit.VOLT)),
+                List.of(
+                        RangeRow.read("200 Ω 0.1 Ω ±(1.0 % + 3)", Unit.OHM),
+                        RangeRow.read("2 kΩ 1 Ω ±(0.8 % + 2)", Unit.OHM),
+                        RangeRow.read("20 kΩ 10 Ω ±(1.2 % + 4)", Unit.OHM)));
+        assertTrue(sumsThatComeOut(DemoBoards.named("sound-board"), meter)
+                .containsAll(List.of("ref.volts", "leg.reversed", "first.volts", "hand.ohms", "sum.what.leg")));
+    }
+
     /** Plays the whole job and works each sum out again. @return which were shown */
     private static Set<String> sumsThatComeOut(Board board) {
+        return sumsThatComeOut(board, Meter.middle());
+    }
+
+    private static Set<String> sumsThatComeOut(Board board, Meter meter) {
         Set<String> seen = new TreeSet<>();
-        walk(board, (state, course) -> {
+        walk(board, meter, (state, course) -> {
             for (Field field : state.current().step().fields()) {
                 if (field.asked().test(state.figures())) {
                     Sums.expected(field, state.figures()).ifPresent(sum -> {
@@ -160,7 +181,11 @@ class SumsTest {
     }
 
     private static void walk(Board board, Look look) {
-        Bench bench = new Bench(board, Meter.middle(), new Random(7));
+        walk(board, Meter.middle(), look);
+    }
+
+    private static void walk(Board board, Meter meter, Look look) {
+        Bench bench = new Bench(board, meter, new Random(7));
         Course course = new Course(Procedure.builtIn(), new MemoryLog("sums", bench));
         Hand hand = new Hand(bench);
         for (int i = 0; i < 2000; i++) {

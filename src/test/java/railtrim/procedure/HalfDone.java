@@ -21,9 +21,8 @@ final class HalfDone {
     Course course;
     private final Hand hand;
 
-    private HalfDone(String board) {
-        bench = new Bench(
-                Board.of(BuiltIn.text("demo-data/boards/" + board + ".json")), Meter.basic(), Rehearsal.chance(3));
+    private HalfDone(String board, Meter meter) {
+        bench = new Bench(Board.of(BuiltIn.text("demo-data/boards/" + board + ".json")), meter, Rehearsal.chance(3));
         log = new MemoryLog("half done", bench);
         course = new Course(PROCEDURE, log);
         hand = new Hand(bench);
@@ -34,7 +33,14 @@ final class HalfDone {
     }
 
     static HalfDone on(String board, String step) {
-        HalfDone job = new HalfDone(board);
+        HalfDone job = new HalfDone(board, Meter.basic());
+        job.workTo(step);
+        return job;
+    }
+
+    /** On the sound board, with a meter of one's choice. */
+    static HalfDone with(Meter meter, String step) {
+        HalfDone job = new HalfDone("sound-board", meter);
         job.workTo(step);
         return job;
     }

@@ -83,15 +83,4 @@ class OtherRunsTest {
                 job.course.state().figures().text("load.name").orElseThrow(),
                 trials.get(trials.size() - 1).load());
     }
-
-    /** The same line of a manual, ±(0.5 % + 2), on a meter that shows up to 1999: 3.3 V is read to 10 mV. */
-    @Test
-    void aTypedMeterCountsInItsOwnLastPlace() {
-        HalfDone meter = HalfDone.upTo("meter");
-        meter.course.choose("meter.class", "typed-2000");
-        meter.course.type("meter.volt.percent", "0.5 %", false);
-        meter.course.type("meter.volt.digits", "2", false);
-        Figures figures = meter.course.state().figures();
-        assertEquals((0.005 * 3.3 + 0.02) / Math.sqrt(3), figures.voltUncertainty(3.3), 1e-12);
-    }
 }

@@ -178,11 +178,13 @@ class WordsTest {
     }
 
     private static Stream<String> optionKeys() {
-        return Stream.concat(FIELDS.stream(), Steps.RESUME.fields().stream())
+        Stream<String> offered = Stream.concat(FIELDS.stream(), Steps.RESUME.fields().stream())
                 .filter(Field.Choice.class::isInstance)
                 .map(Field.Choice.class::cast)
                 .flatMap(choice -> choice.options().apply(NOTHING_KNOWN).stream())
                 .map(option -> option.label().key());
+        Stream<String> ofOlderJobs = Choices.TYPED_METERS.keySet().stream().map(id -> "option.meter.class." + id);
+        return Stream.concat(offered, ofOlderJobs);
     }
 
     @Test

@@ -103,4 +103,49 @@ class MeterTest {
         assertThrows(IllegalArgumentException.class, () -> new Meter("typed", volts, List.of()));
         assertThrows(IllegalArgumentException.class, () -> new Meter("typed", List.of(), volts));
     }
+
+    private static Meter ofRows() {
+        return Meter.ofRanges(
+                List.of(
+                        RangeRow.read("20 V 10 mV ±(0.8 % + 3)", Unit.VOLT),
+                        RangeRow.read("2 V 1 mV ±(0.5 % + 2)", Unit.VOLT)),
+                List.of(
+                        RangeRow.read("200 Ω 0.1 Ω ±(1.0 % + 3)", Unit.OHM),
+                        RangeRow.read("2 kΩ 1 Ω ±(0.8 % + 2)", Unit.OHM)));
+    }
+
+    /** Worked out by hand from the rows: 0.5 % of 1.5 V and 2 mV; 0.8 % of 3.3 V and 30 mV. */
+    @Test
+    void eachReadingHasTheAccuracyOfItsOwnRange() {
+        assertEquals(0.0095, ofRows().voltsAt(1.5).halfWidth(1.5), 1e-12);
+        assertEquals(0.0564, ofRows().voltsAt(3.3).halfWidth(3.3), 1e-12);
+        assertEquals(1.58, ofRows().ohmsAt(128).halfWidth(128), 1e-12);
+        assertEquals(3.76, ofRows().ohmsAt(220).halfWidth(220), 1e-12);
+        assertEquals("rows", ofRows().id());
+    }
+
+    /** 1.50 V was read on the 20 V range: 0.8 % of it and 30 mV. 1.5000 V is from no range of this meter. */
+    @Test
+    void theLastDigitTellsTheRangeAReadingWasTakenOn() {
+        assertEquals(0.042, ofRows().voltsAt(1.5, 0.01).halfWidth(1.5), 1e-12);
+        assertEquals(0.0095, ofRows().voltsAt(1.5, 0.001).halfWidth(1.5), 1e-12);
+        assertEquals(ofRows().voltsAt(1.5), ofRows().voltsAt(1.5, 0.0001));
+        assertEquals(ofRows().voltsAt(3.3), ofRows().voltsAt(3.3, 0.001), "the 2 V range does not hold it");
+        assertEquals(0.8, ofRows().ohmsAt(128, 1).percent(), 0);
+    }
+
+    @Test
+    void aKindWithoutRowsIsReadAsByAPlainMeter() {
+        Meter volts = Meter.ofRanges(List.of(RangeRow.read("6 V 1 mV ±(0.5 % + 3)", Unit.VOLT)), List.of());
+        assertEquals(Meter.basic().ohmsAt(128), volts.ohmsAt(128));
+        Meter ohms = Meter.ofRanges(List.of(), List.of(RangeRow.read("6 kΩ 1 Ω 0.9 % + 2", Unit.OHM)));
+        assertEquals(Meter.basic().voltsAt(3.3), ohms.voltsAt(3.3));
+    }
+
+    /** 30 kΩ on a 200 kΩ range nobody copied: 0.8 % and two steps of 100 Ω, as on the 2 kΩ range before it with two steps of 1 Ω. */
+    @Test
+    void aboveTheLastRowTheMeterCountsAsOnItWithALargerLastDigit() {
+        assertEquals(0.008 * 30_000 + 200, ofRows().ohmsAt(30_000).halfWidth(30_000), 1e-6);
+        assertEquals(0.008 * 30 + 0.3, ofRows().voltsAt(30).halfWidth(30), 1e-9);
+    }
 }

@@ -98,11 +98,11 @@ class MarginBudgetTest {
     @Test
     void twoRangesOfAMeterCancelNothing() {
         MarginBudget one = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.82, -1.80)), 2.5, 0.02, 0, ALL)
-                .readWith(Meter.basic()));
+                .readOn(Meter.basic()::voltsAt));
         assertEquals(2 * Math.sqrt((5.13 * 5.13 + 2) / 3) / 1000, volts(one, "meter"), 1e-9);
         assertEquals("threshold.basis.meter", line(one, "meter").basis().key());
         MarginBudget two = MarginBudget.of(Given.usual(FailVoltage.of(run(1, 2.2, 1.97, -1.95)), 2.5, 0.02, 0, ALL)
-                .readWith(Meter.basic()));
+                .readOn(Meter.basic()::voltsAt));
         // the setting is 1.95 V + 20 mV + spread 75 mV + meter 6.6 mV + drift 12.5 mV + ageing 25 mV, up to 2.090 V
         double high = (0.005 * 2.09 + 0.02) / Math.sqrt(3);
         double low = (0.005 * 1.95 + 0.002) / Math.sqrt(3);
