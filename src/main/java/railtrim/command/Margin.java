@@ -136,9 +136,7 @@ final class Margin implements Asked {
 
     private String gain(String key, NextRun next, double volts) {
         return words.of(
-                key,
-                Long.toString(Math.round(1000 * volts)),
-                String.format(Locale.ROOT, "%.1f", 100 * next.powerSaved(volts)));
+                key, Display.millivolts(volts), String.format(Locale.ROOT, "%.1f", 100 * next.powerSaved(volts)));
     }
 
     private void say(double dwell, Sheet sheet) {

@@ -194,18 +194,14 @@ final class ResistorChoice implements Asked {
                 .ifPresent(nearer -> said.add(words.of(
                         "command.resistor.because-simpler",
                         named(nearer),
-                        millivolts(first.voltage() - nearer.voltage()),
+                        Display.millivolts(first.voltage() - nearer.voltage()),
                         Display.of(200 * Resistors.WORTH_OF_A_PART, Unit.PERCENT))));
         Resistors.bestWithFewer(candidates)
                 .ifPresent(simpler -> said.add(words.of(
                         "command.resistor.because-more",
                         named(simpler),
-                        millivolts(simpler.voltage() - wish.target()))));
+                        Display.millivolts(simpler.voltage() - wish.target()))));
         return said;
-    }
-
-    private static String millivolts(double volts) {
-        return Long.toString(Math.round(1000 * Math.abs(volts)));
     }
 
     private String named(Resistors.Candidate candidate) {
@@ -220,7 +216,7 @@ final class ResistorChoice implements Asked {
         said.add(words.of(
                 above >= -1e-9 ? "command.resistor.because-above" : "command.resistor.because-below",
                 named(candidate),
-                millivolts(above),
+                Display.millivolts(Math.abs(above)),
                 Display.volts(candidate.lowest())));
         double across = candidate.voltage() - circuit.reference();
         said.add(words.of(

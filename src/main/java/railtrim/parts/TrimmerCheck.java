@@ -89,13 +89,16 @@ final class TrimmerCheck {
             double finest = perTurnLowest * Trimmers.FINEST_MOVE;
             cares.add(Message.of(
                     finest > 1000 * Trimmers.JUMP * circuit.stock() ? "parts.trimmer.jumps" : "parts.trimmer.coarse",
-                    millivolts(perTurnLowest),
+                    Display.millivolts(perTurnLowest / 1000),
                     sign.volts(wish.lowest()),
-                    millivolts(finest)));
+                    Display.millivolts(finest / 1000)));
         }
         double coarseMove = coarseLowest * Trimmers.FINEST_MOVE;
         if (pair && coarseMove > 1000 * Trimmers.JUMP * circuit.stock()) {
-            cares.add(Message.of("parts.trimmer.coarse-one-jumps", millivolts(coarseMove), sign.volts(wish.lowest())));
+            cares.add(Message.of(
+                    "parts.trimmer.coarse-one-jumps",
+                    Display.millivolts(coarseMove / 1000),
+                    sign.volts(wish.lowest())));
         }
         if (turns == 1) {
             cares.add(Message.of("parts.trimmer.one-turn"));
@@ -114,10 +117,10 @@ final class TrimmerCheck {
             if (pair) {
                 reasons.add(Message.of(
                         "parts.trimmer.pair",
-                        millivolts(perTurnLowest),
+                        Display.millivolts(perTurnLowest / 1000),
                         sign.volts(wish.lowest()),
                         String.valueOf(Math.round(nominal / fine)),
-                        millivolts(coarseLowest)));
+                        Display.millivolts(coarseLowest / 1000)));
                 reasons.add(Message.of("parts.trimmer.pair-use"));
             }
             reasons.addAll(cares);
@@ -199,14 +202,6 @@ final class TrimmerCheck {
 
     private double millivoltsPerTurn(double nominal, int turns, double added) {
         return 1000 * circuit.sensitivity(added) * nominal / turns;
-    }
-
-    /** About how much, so no more digits than that. */
-    private static String millivolts(double millivolts) {
-        if (millivolts >= 1000) {
-            return Math.round(millivolts / 100) / 10.0 + " V";
-        }
-        return millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 
     private static void check(boolean holds, String key, String... values) {

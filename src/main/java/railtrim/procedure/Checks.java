@@ -506,7 +506,7 @@ final class Checks {
                         "verdict.resistor-simpler",
                         list.get(0).partsInWords(),
                         nearer.partsInWords(),
-                        String.valueOf(Math.round(1000 * (list.get(0).voltage() - nearer.voltage()))),
+                        Display.millivolts(list.get(0).voltage() - nearer.voltage()),
                         Display.of(200 * Resistors.WORTH_OF_A_PART, Unit.PERCENT)))
                 .stream()
                 .toList();

@@ -106,15 +106,8 @@ final class Choices {
                 String.valueOf(candidate.turns()),
                 figures.sign().volts(candidate.startWorst()),
                 candidate.stopResistor() > 0 ? Display.part(candidate.stopResistor()) : "–",
-                roughly(candidate.millivoltsPerTurnLowest()),
+                Display.millivolts(candidate.millivoltsPerTurnLowest() / 1000),
                 candidate.pair() ? Display.part(candidate.fine()) : "–");
-    }
-
-    /** Two digits are enough to choose by. */
-    private static String roughly(double millivolts) {
-        return millivolts >= 1000
-                ? Math.round(millivolts / 100) / 10.0 + " V"
-                : millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 
     static String resistorId(Resistors.Candidate candidate) {

@@ -38,6 +38,15 @@ public final class Display {
         return Double.isFinite(volts) ? fixed(volts, 3) + " V" : notFinite(volts, Unit.VOLT);
     }
 
+    /** About how many millivolts, so to the tenth below ten and from a volt on in volts: "7.5 mV", "38 mV", "1.2 V". */
+    public static String millivolts(double volts) {
+        double millivolts = 1000 * volts;
+        if (Math.abs(millivolts) >= 1000) {
+            return Math.round(millivolts / 100) / 10.0 + " V";
+        }
+        return Math.abs(millivolts) >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
+    }
+
     public static String ohms(double ohms) {
         return of(ohms, Unit.OHM);
     }

@@ -50,7 +50,10 @@ final class BudgetLines {
         }
         // Nothing was good above the fault: the last decrement is all that is known.
         return new Line(
-                "step", given.step(), true, Message.of("threshold.basis.step.decrement", millivolts(given.step())));
+                "step",
+                given.step(),
+                true,
+                Message.of("threshold.basis.step.decrement", Display.millivolts(given.step())));
     }
 
     /**
@@ -78,7 +81,7 @@ final class BudgetLines {
                     Message.of(
                             "threshold.basis.spread.few-runs",
                             runs(),
-                            millivolts(fail.spread()),
+                            Display.millivolts(fail.spread()),
                             percent(MarginBudget.SPREAD_ALLOWANCE)));
         }
         if (bound < least) {
@@ -87,7 +90,10 @@ final class BudgetLines {
                     least,
                     false,
                     Message.of(
-                            "threshold.basis.spread.agree", runs(), millivolts(fail.spread()), millivolts(allowance)));
+                            "threshold.basis.spread.agree",
+                            runs(),
+                            Display.millivolts(fail.spread()),
+                            Display.millivolts(allowance)));
         }
         return new Line(
                 "spread",
@@ -96,7 +102,7 @@ final class BudgetLines {
                 Message.of(
                         "threshold.basis.spread.measured",
                         runs(),
-                        millivolts(fail.spread()),
+                        Display.millivolts(fail.spread()),
                         String.format(Locale.ROOT, "%.2f", factor),
                         percent(given.confidence()),
                         percent(given.coverage())));
@@ -110,7 +116,7 @@ final class BudgetLines {
     private Line meter() {
         double expanded = 2 * given.meterUncertainty();
         String key = given.oneRange() ? "threshold.basis.meter" : "threshold.basis.meter.two-ranges";
-        return new Line("meter", expanded, true, Message.of(key, millivolts(expanded)));
+        return new Line("meter", expanded, true, Message.of(key, Display.millivolts(expanded)));
     }
 
     /** A reference of 50 to 100 ppm per kelvin over 50 K comes to 0.25 to 0.5 %; from memory of data sheets, and our own choice. */
@@ -142,12 +148,6 @@ final class BudgetLines {
 
     private String runs() {
         return String.valueOf(fail.runs());
-    }
-
-    /** A margin in millivolts, to the tenth below ten. */
-    private static String millivolts(double volts) {
-        double millivolts = 1000 * volts;
-        return millivolts >= 10 ? Math.round(millivolts) + " mV" : Math.round(10 * millivolts) / 10.0 + " mV";
     }
 
     private static String percent(double fraction) {

@@ -163,4 +163,21 @@ class DisplayTest {
             assertEquals("3.555 V ± 0.038 V", Display.withUncertainty(3.555, 0.037775, Unit.VOLT));
         }
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.00004, 0.0 mV",
+        "0.00996, 10.0 mV",
+        "0.0075, 7.5 mV",
+        "0.01, 10 mV",
+        "0.0384, 38 mV",
+        "0.9994, 999 mV",
+        "1, 1.0 V",
+        "1.25, 1.3 V",
+        "-0.0384, -38 mV",
+        "-0.0075, -7.5 mV"
+    })
+    void aboutHowManyMillivoltsHasNoMoreDigitsThanThat(double volts, String expected) {
+        assertEquals(expected, Display.millivolts(volts));
+    }
 }
