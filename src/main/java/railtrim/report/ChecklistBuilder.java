@@ -3,6 +3,7 @@ package railtrim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import railtrim.job.Origin;
 import railtrim.procedure.Phase;
 import railtrim.procedure.Procedure;
@@ -76,7 +77,7 @@ final class ChecklistBuilder {
         return sections;
     }
 
-    /** Each step that is still to do, with the answers it lacks, and the card that stands before everything else. */
+    /** The card that stands before everything else, each step under way or to be done again with the answers it lacks, then what was not reached. */
     private List<String> missing() {
         List<String> missing = new ArrayList<>();
         if (state.complete()) {
@@ -84,12 +85,23 @@ final class ChecklistBuilder {
         }
         state.card().ifPresent(card -> missing.add(told(card)));
         state.steps().stream()
-                .filter(step -> step.status() == Status.CURRENT
-                        || step.status() == Status.STALE
-                        || step.status() == Status.LOCKED)
+                .filter(step -> step.status() == Status.CURRENT || step.status() == Status.STALE)
                 .map(this::missing)
                 .forEach(missing::add);
+        Stream.of(Phase.values())
+                .map(this::notReached)
+                .filter(told -> !told.isEmpty())
+                .forEach(missing::add);
         return missing;
+    }
+
+    /** The steps of a phase that are still to come, in one line; empty where there are none. */
+    private String notReached(Phase phase) {
+        String titles = state.steps().stream()
+                .filter(step -> step.step().phase() == phase && step.status() == Status.LOCKED)
+                .map(step -> source.title(step.step().id()))
+                .collect(Collectors.joining("; "));
+        return titles.isEmpty() ? "" : source.say("report.missing.phase", source.say("phase." + phase.id()), titles);
     }
 
     private String missing(StepState step) {

@@ -11,16 +11,20 @@ import railtrim.threshold.Trial;
 /** The way down: each voltage that was held, in order, with the faults crossed. */
 final class DescentDrawing {
     private static final int WIDTH = 680;
-    private static final int HEIGHT = 280;
+    private static final int HEIGHT = 292;
     private static final double LEFT = 74;
     private static final double RIGHT = 540;
     private static final double TOP = 20;
     private static final double BOTTOM = 236;
     private static final double CROSS = 6;
+    /** What "run 12" takes. */
+    private static final double RUN_WIDTH = 44;
 
     private final Source source;
     private final List<Trial> trials;
     private final List<Shape> shapes = new ArrayList<>();
+    /** Where the next name may begin, in each of two rows. */
+    private final double[] free = new double[2];
 
     DescentDrawing(Source source) {
         this.source = source;
@@ -49,7 +53,7 @@ final class DescentDrawing {
             held(volts, order, i);
         }
         shapes.add(new Shape.Label(
-                (LEFT + RIGHT) / 2, BOTTOM + 34, source.say("report.descent.order"), "plain", "middle"));
+                (LEFT + RIGHT) / 2, BOTTOM + 50, source.say("report.descent.order"), "plain", "middle"));
         String inWords = source.say(
                 "report.descent.in-words",
                 Integer.toString(trials.size()),
@@ -72,14 +76,24 @@ final class DescentDrawing {
         shapes.add(new Shape.Label(RIGHT + 6, y + 4, name, "plain", "start"));
     }
 
+    /** Where runs are short, their names stand in two rows; where there is no room in either, the table tells. */
+    private void label(double x, int run) {
+        int row = x >= free[0] ? 0 : 1;
+        if (x < free[row]) {
+            return;
+        }
+        free[row] = x + RUN_WIDTH;
+        String name = source.say("report.descent.run", Integer.toString(run));
+        shapes.add(new Shape.Label(x, BOTTOM + 16 + 14 * row, name, "plain", "start"));
+    }
+
     private void held(Axis volts, Axis order, int index) {
         Trial trial = trials.get(index);
         double x = order.at(index + 1);
         double y = volts.at(trial.volts());
         boolean runBegins = index == 0 || trials.get(index - 1).run() != trial.run();
         if (runBegins) {
-            String run = source.say("report.descent.run", Integer.toString(trial.run()));
-            shapes.add(new Shape.Label(x, BOTTOM + 16, run, "plain", "start"));
+            label(x, trial.run());
             shapes.add(new Shape.Line(x, BOTTOM, x, BOTTOM + 6, "thin"));
         } else {
             shapes.add(new Shape.Line(

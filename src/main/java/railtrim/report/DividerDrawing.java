@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import railtrim.circuit.Leg;
+import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
 import railtrim.job.Fact;
 import railtrim.parts.Resistors;
@@ -39,8 +40,8 @@ final class DividerDrawing {
     private Block.Picture draw(Place place) {
         boolean upper = place.loweringLeg() == Leg.UPPER;
         shapes.add(new Shape.Line(STEM, TOP, STEM, BOTTOM, "thick"));
-        node(TOP, source.say(place == Place.SHUNT ? "report.divider.cathode" : "report.divider.output"));
-        node(MIDDLE, source.say(place == Place.FB_GND ? "report.divider.feedback" : "report.divider.adjust"));
+        node(TOP, PinRole.OUTPUT);
+        node(MIDDLE, PinRole.ADJUST);
         node(BOTTOM, source.say(place == Place.SHUNT ? "report.divider.anode" : "report.divider.ground"));
         resistor(STEM, TOP, MIDDLE, "part", ownPart(upper));
         resistor(STEM, MIDDLE, BOTTOM, "part", ownPart(!upper));
@@ -86,6 +87,13 @@ final class DividerDrawing {
 
     private Optional<String> read(String field) {
         return figures.reading(field).map(Fact.Reading::typed).map(PlainText::of);
+    }
+
+    private void node(int y, PinRole role) {
+        node(y, source.role(role));
+        source.pin(role)
+                .ifPresent(number -> shapes.add(
+                        new Shape.Label(STEM - 14, y + 19, source.say("report.divider.pin", number), "plain", "end")));
     }
 
     private void node(int y, String name) {

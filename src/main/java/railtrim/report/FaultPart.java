@@ -62,7 +62,7 @@ final class FaultPart {
         for (Entry entry : source.entries()) {
             event(entry)
                     .ifPresent(told -> rows.add(List.of(
-                            source.when(entry.time()), source.title(entry.fact().step()), told)));
+                            source.time(entry.time()), title(entry.fact().step()), told)));
         }
         if (rows.isEmpty()) {
             return List.of(new Block.Says(source.say("report.event.none")));
@@ -73,6 +73,11 @@ final class FaultPart {
                         source.say("report.event.step"),
                         source.say("report.event.what")),
                 rows));
+    }
+
+    private String title(String step) {
+        String card = "report.card." + step;
+        return source.words().has(card) ? source.say(card) : source.title(step);
     }
 
     private Optional<String> event(Entry entry) {

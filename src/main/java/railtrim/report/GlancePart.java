@@ -63,10 +63,13 @@ final class GlancePart {
             return source.say(
                     elsewhere ? "report.glance.safe.elsewhere" : "report.glance.safe.yes",
                     source.rail(figures.fitted()));
-        } else if (source.state().card().orElse(null) instanceof Card.Stop) {
-            return source.say("report.glance.safe.stopped");
         }
         boolean untouched = figures.history("solder.pair").isEmpty();
+        if (source.state().card().orElse(null) instanceof Card.Stop stop) {
+            return source.say(
+                    untouched ? "report.glance.safe.stopped-untouched" : "report.glance.safe.stopped",
+                    source.say(stop.reason()));
+        }
         return source.say(untouched ? "report.glance.safe.untouched" : "report.glance.safe.no");
     }
 

@@ -23,14 +23,11 @@ final class HandoverPart {
         if (!fitted() && !trimmerOn()) {
             return List.of(new Block.Says(source.say("report.undo.nothing")));
         }
-        String leg = figures.place()
-                .map(place -> source.say("report.leg." + place.id()))
-                .orElseGet(source::notKnown);
         String ohms = figures.reading("leg.ohms").map(source::withMeter).orElseGet(source::notKnown);
         return List.of(new Block.Deeds(List.of(
                 source.say("report.undo.off"),
                 source.say("report.undo.dead"),
-                source.say(takeOff(), leg),
+                source.say(takeOff(), source.leg()),
                 source.say("report.undo.leave"),
                 source.say("report.undo.measure", ohms),
                 source.say("report.undo.on", source.rail(figures.stock())))));

@@ -32,9 +32,7 @@ public record Label(String warning, String voltage, List<String> lines) {
         boolean fitted = figures.choice("fit.left").equals(Optional.of("resistor-only"));
         if (fitted) {
             lines.add(source.say("report.label.resistor", new ResistorPart(source).fittedInWords()));
-            lines.add(figures.place()
-                    .map(place -> source.say("report.leg." + place.id()))
-                    .orElseGet(source::notKnown));
+            lines.add(source.leg());
         }
         int count = source.entries().size();
         if (count > 0) {

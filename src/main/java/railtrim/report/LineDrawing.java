@@ -2,6 +2,7 @@ package railtrim.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import railtrim.circuit.LineSolve;
@@ -67,9 +68,13 @@ final class LineDrawing {
                         "report.line.in-words",
                         Integer.toString(points.size()),
                         Display.ohms(found.leg()),
-                        Display.volts(found.worstResidual()),
+                        millivolts(found.worstResidual()),
                         said(points));
         return new Block.Picture(new Drawing(WIDTH, HEIGHT, source.say("report.line"), shapes), inWords);
+    }
+
+    private static String millivolts(double volts) {
+        return String.format(Locale.ROOT, "%.1f mV", 1000 * volts);
     }
 
     private String said(List<LineSolve.Point> points) {

@@ -94,10 +94,6 @@ final class PackageDrawing {
     }
 
     private String role(int index) {
-        return index < roles.size()
-                ? roles.get(index)
-                        .map(role -> source.say("report.role." + role.id()))
-                        .orElse("?")
-                : "?";
+        return index < roles.size() ? roles.get(index).map(source::role).orElse("?") : "?";
     }
 }

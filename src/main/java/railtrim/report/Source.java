@@ -9,6 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import railtrim.circuit.Leg;
+import railtrim.circuit.Outline;
+import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.procedure.Caution;
@@ -76,7 +83,59 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
     }
 
     String when(Instant time) {
-        return say("report.when", WHEN.format(time));
+        return say("report.when", time(time));
+    }
+
+    /** For columns whose head says that it is UTC. */
+    String time(Instant time) {
+        return WHEN.format(time);
+    }
+
+    // ---- places
+    // -----------------------------------------------------------------------------------------------------
+
+    /** "across the output and the feedback pin (output: pin 4; adjust: pin 5)"; what is on several pins, or on none that is known, is not numbered. */
+    String leg() {
+        return figures().place().map(this::leg).orElseGet(this::notKnown);
+    }
+
+    private String leg(Place place) {
+        Stream<PinRole> ends = place.loweringLeg() == Leg.UPPER
+                ? Stream.of(PinRole.OUTPUT, PinRole.ADJUST)
+                : Stream.of(PinRole.ADJUST);
+        String pins = ends.flatMap(role -> numbered(role).stream()).collect(Collectors.joining("; "));
+        String across = say("report.leg." + place.id());
+        return pins.isEmpty() ? across : say("report.leg.pins", across, pins);
+    }
+
+    private Optional<String> numbered(PinRole role) {
+        return pin(role).map(number -> say("report.leg.pin", role(role), number));
+    }
+
+    /** As the drawing of the divider calls it: data sheets have other names for the same pin in another place. */
+    String role(PinRole role) {
+        Optional<Place> place = figures().place();
+        if (place.equals(Optional.of(Place.FB_GND)) && role == PinRole.ADJUST) {
+            return say("report.divider.feedback");
+        } else if (place.equals(Optional.of(Place.SHUNT)) && role == PinRole.OUTPUT) {
+            return say("report.divider.cathode");
+        } else if (place.equals(Optional.of(Place.SHUNT)) && role == PinRole.ADJUST) {
+            return say("report.divider.reference");
+        } else if (place.equals(Optional.of(Place.SHUNT)) && role == PinRole.GROUND) {
+            return say("report.divider.anode");
+        }
+        return say("report.role." + role.id());
+    }
+
+    /** The number of the one pin that has this role. */
+    Optional<String> pin(PinRole role) {
+        List<Optional<PinRole>> pins = figures().pins();
+        long count = figures().outline().map(Outline::pins).orElse(0);
+        List<Integer> found = IntStream.range(0, (int) Math.min(count, pins.size()))
+                .filter(i -> pins.get(i).equals(Optional.of(role)))
+                .mapToObj(i -> i + 1)
+                .toList();
+        return found.size() == 1 ? Optional.of(found.get(0).toString()) : Optional.empty();
     }
 
     // ---- fields

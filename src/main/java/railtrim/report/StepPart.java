@@ -78,7 +78,7 @@ final class StepPart {
 
     private Optional<List<String>> row(StepState state, Entry entry) {
         Fact fact = entry.fact();
-        String time = source.when(entry.time());
+        String time = source.time(entry.time());
         String remark = state.entries().contains(entry) ? "" : source.say(replaced(state.step(), entry));
         if (fact instanceof Fact.Reading reading) {
             RailSign sign = source.figures().sign(reading.field());

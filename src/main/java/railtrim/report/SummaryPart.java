@@ -33,22 +33,17 @@ final class SummaryPart {
 
     String changed() {
         if (!figures.choice("fit.left").equals(Optional.of("resistor-only"))) {
-            return source.say("report.changed.nothing");
+            boolean untouched = figures.history("solder.pair").isEmpty();
+            return source.say(untouched ? "report.changed.untouched" : "report.changed.nothing");
         }
         ResistorPart resistor = new ResistorPart(source);
         String part = resistor.fittedInWords();
         return source.say(
                 resistor.several() ? "report.changed.fitted-two" : "report.changed.fitted",
                 part,
-                leg(),
+                source.leg(),
                 source.rail(figures.stock()),
                 source.rail(figures.fitted()));
-    }
-
-    private String leg() {
-        return figures.place()
-                .map(place -> source.say("report.leg." + place.id()))
-                .orElseGet(source::notKnown);
     }
 
     private List<Pair> board() {
@@ -59,7 +54,7 @@ final class SummaryPart {
         pairs.add(pair("report.regulator", source.text(figures.text("reg.marking"))));
         pairs.add(pair("report.family", source.text(figures.family().map(RegulatorFamily::name))));
         pairs.add(pair("report.outline", source.text(figures.choice("reg.outline"))));
-        pairs.add(pair("report.leg", leg()));
+        pairs.add(pair("report.leg", source.leg()));
         pairs.add(pair("report.load", source.text(figures.text("load.name"))));
         pairs.add(pair("report.meter", source.text(source.chosen("meter.class"))));
         List<String> rows = MeterRows.written(figures);

@@ -259,7 +259,7 @@ final class CoreNumbers {
         count(figures.points().size());
         figures.solution().ifPresent(found -> {
             say(Display.ohms(found.leg()));
-            say(Display.volts(found.worstResidual()));
+            say(String.format(java.util.Locale.ROOT, "%.1f mV", 1000 * found.worstResidual()));
         });
         for (Slip slip : figures.slips()) {
             say(slip.told(words));

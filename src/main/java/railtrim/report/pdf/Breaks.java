@@ -7,9 +7,10 @@ import java.util.regex.Pattern;
 
 /** Where a text may go on to the next line: at spaces, but not between a number and its unit; between Chinese or Japanese letters; elsewhere only if it has to. */
 final class Breaks {
-    /** A space that holds together what would be misread apart: "3.555 V", "± 0.022 V". */
+    /** A space that holds together what would be misread apart: "3.555 V", "± 0.022 V", "2026-01-10 09:02:05". */
     private static final Pattern HELD =
-            Pattern.compile("(?<=[\\d∞]) (?=(?:[pnµmkM]?[VΩAWF]|%|°C|min|s)(?![\\p{L}\\d]))|(?<=[±≤≥=]) | (?=[±])");
+            Pattern.compile("(?<=[\\d∞]) (?=(?:[pnµmkM]?[VΩAWF]|%|°C|min|s)(?![\\p{L}\\d]))|(?<=[±≤≥=]) | (?=[±])"
+                    + "|(?<=\\d{4}-\\d\\d-\\d\\d) (?=\\d\\d:\\d\\d)");
 
     /** Widths are sums of many small numbers: a text measured for its own column must fit into it. */
     private static final double SLACK = 0.01;

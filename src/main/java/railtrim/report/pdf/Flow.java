@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Pair;
+import railtrim.report.Checklist.Section;
 
 /** Writes headings, texts, lists, tables and pictures one below the other. */
 final class Flow {
@@ -36,7 +37,10 @@ final class Flow {
         } else if (block instanceof Block.Pairs pairs) {
             pairs(pairs.pairs());
         } else if (block instanceof Block.Grid grid) {
-            Table.write(pages, grid.head(), grid.rows());
+            Optional<Table> table = Table.of(pages, grid.head(), grid.rows());
+            if (table.isPresent()) {
+                table.get().write();
+            }
         } else if (block instanceof Block.Picture picture) {
             picture(picture);
         } else if (block instanceof Block.Form form) {
@@ -46,6 +50,27 @@ final class Flow {
         } else if (block instanceof Block.PageEnd) {
             pages.need(pages.room());
         }
+    }
+
+    /** What a step takes on paper, its heading too, points; more than there is on any page where it holds what has no fixed height. */
+    double height(Section section) throws IOException {
+        double height = broken(section.title(), Type.STEP, pages.width()).size() * Type.STEP.lead() + 9;
+        for (Block block : section.blocks()) {
+            if (block instanceof Block.Says says) {
+                height += broken(says.text(), Type.TEXT, pages.width()).size() * Type.TEXT.lead() + 3.5;
+            } else if (block instanceof Block.Points points) {
+                height += 3;
+                for (String text : points.texts()) {
+                    height += broken(text, Type.TEXT, pages.width() - INDENT).size() * Type.TEXT.lead() + 1.5;
+                }
+            } else if (block instanceof Block.Grid grid) {
+                Optional<Table> table = Table.of(pages, grid.head(), grid.rows());
+                height += table.isPresent() ? table.get().height() : 0;
+            } else {
+                return Double.MAX_VALUE;
+            }
+        }
+        return height;
     }
 
     PDStructureElement heading(String text, String mark, Type type, String tag) throws IOException {

@@ -3,6 +3,7 @@ package railtrim.report.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,6 +22,13 @@ import railtrim.report.Paper;
 
 /** The checklist on paper. The same checklist gives the same bytes: nothing in the file is from a clock or from chance. */
 public final class PdfReport {
+    /** A step is kept whole that takes no more than so much of a page. */
+    private static final double WHOLE = 0.4;
+    /** What the heading of a part takes more than that of a step, and what of a long first step has to be under it, points. */
+    private static final double PART_MORE = 12;
+
+    private static final double FIRST_ROWS = 120;
+
     private final Checklist checklist;
     private final Words words;
     private final Paper paper;
@@ -48,8 +56,10 @@ public final class PdfReport {
             try (Pages pages = new Pages(document, paper, fonts, checklist.mark())) {
                 Flow flow = new Flow(pages);
                 top(flow);
-                for (Section section : checklist.sections()) {
-                    section(pages, flow, section);
+                List<Section> sections = checklist.sections();
+                for (int i = 0; i < sections.size(); i++) {
+                    pages.need(together(pages, flow, sections, i));
+                    section(pages, flow, sections.get(i));
                 }
                 if (fonts.numbered()) {
                     flow.paragraph(words.of("report.numbered"), Type.NOTE, "P");
@@ -83,6 +93,24 @@ public final class PdfReport {
             flow.paragraph(checklist.mark(), Type.MARK, "P");
             flow.paragraph(words.of("report.missing.see"), Type.STRONG, "P");
         }
+    }
+
+    /** A short step is not torn apart, and the heading of a phase stays with its first step: what has to be on one page, points. */
+    private static double together(Pages pages, Flow flow, List<Section> sections, int index) throws IOException {
+        Section section = sections.get(index);
+        boolean leads = section.level() == 2
+                && index + 1 < sections.size()
+                && sections.get(index + 1).level() == 3;
+        if (section.level() == 2 && !leads) {
+            return 0;
+        }
+        double most = pages.room() * WHOLE;
+        double own = flow.height(section);
+        if (leads) {
+            double first = flow.height(sections.get(index + 1));
+            return own + PART_MORE + Math.max(FIRST_ROWS, first <= most ? first : 0);
+        }
+        return own <= most ? own : 0;
     }
 
     private void section(Pages pages, Flow flow, Section section) throws IOException {

@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 /** A table with lines round its cells. Its head stands again on each page; a row goes on to the next page only if it is taller than half of one. */
 final class Table {
     private static final double PAD = 3;
+    private static final double AFTER = 5;
     private static final double THIN = 0.5;
     private static final double HEAD_GREY = 0.92;
     private static final double INDENT = Pages.LEFT;
@@ -17,34 +18,56 @@ final class Table {
     private final Pages pages;
     private final double[] widths;
     private final List<String> head;
-    private final PDStructureElement table;
+    private final List<List<String>> rows;
+    private Optional<PDStructureElement> table = Optional.empty();
 
-    private Table(Pages pages, double[] widths, List<String> head) {
+    private Table(Pages pages, double[] widths, List<String> head, List<List<String>> rows) {
         this.pages = pages;
         this.widths = widths;
         this.head = head;
-        this.table = pages.structure().in(pages.structure().whole(), "Table");
+        this.rows = rows;
     }
 
-    /** Columns in which nothing stands are left out: paper is narrow. */
-    static void write(Pages pages, List<String> head, List<List<String>> rows) throws IOException {
+    /** Columns in which nothing stands are left out: paper is narrow. Empty where nothing is left. */
+    static Optional<Table> of(Pages pages, List<String> head, List<List<String>> rows) throws IOException {
         int[] kept = IntStream.range(0, head.size())
                 .filter(i -> rows.stream().anyMatch(row -> !row.get(i).isEmpty()))
                 .toArray();
         if (kept.length == 0) {
-            return;
+            return Optional.empty();
         }
         List<List<String>> all = new ArrayList<>();
         all.add(kept(head, kept));
         rows.forEach(row -> all.add(kept(row, kept)));
         double[] widths = Columns.of(pages.fonts(), all, Type.HEAD, Type.CELL, pages.width());
-        Table table = new Table(pages, widths, all.get(0));
-        pages.need(4 * Type.CELL.lead() + 4 * PAD);
-        table.head(false);
-        for (List<String> row : all.subList(1, all.size())) {
-            table.row(row, Type.CELL);
+        return Optional.of(new Table(pages, widths, all.get(0), all.subList(1, all.size())));
+    }
+
+    /** On a page that has room for all of it, points. */
+    double height() throws IOException {
+        double height = height(tallest(lines(head, Type.HEAD)), Type.HEAD) + AFTER;
+        for (List<String> row : rows) {
+            height += height(row);
         }
-        pages.down(5);
+        return height;
+    }
+
+    private double height(List<String> row) throws IOException {
+        return height(tallest(lines(row, Type.CELL)), Type.CELL);
+    }
+
+    void write() throws IOException {
+        table = Optional.of(pages.structure().in(pages.structure().whole(), "Table"));
+        pages.need(4 * Type.CELL.lead() + 4 * PAD);
+        head(false);
+        for (int i = 0; i < rows.size(); i++) {
+            if (i == rows.size() - 2 && height(rows.get(i)) + height(rows.get(i + 1)) > pages.left()) {
+                // Nobody looks for one last row on a page of its own.
+                turn();
+            }
+            row(rows.get(i), Type.CELL);
+        }
+        pages.down(AFTER);
     }
 
     private static List<String> kept(List<String> row, int[] columns) {
@@ -62,7 +85,7 @@ final class Table {
     }
 
     private List<Optional<PDStructureElement>> cells(String type) {
-        PDStructureElement row = pages.structure().in(table, "TR");
+        PDStructureElement row = pages.structure().in(table.orElseThrow(), "TR");
         return head.stream()
                 .map(each -> Optional.of(pages.structure().in(row, type)))
                 .toList();

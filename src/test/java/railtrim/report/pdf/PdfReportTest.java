@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,6 +16,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import railtrim.procedure.Phase;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.report.Checklist;
@@ -121,8 +123,11 @@ class PdfReportTest {
         State half = SampleJobs.first(finished, finished.job().entries().size() / 2);
         for (State job : List.of(finished, half)) {
             Checklist list = of(job);
-            List<String> headings = list.sections().stream()
-                    .map(section -> Extracted.bare(section.title() + section.mark()))
+            // The sentence on what a phase is for is of its heading; its first step has to follow.
+            List<String> headings = Stream.concat(
+                            list.sections().stream().map(section -> section.title() + section.mark()),
+                            Stream.of(Phase.values()).map(phase -> WORDS.of("phase." + phase.id() + ".aim")))
+                    .map(Extracted::bare)
                     .toList();
             for (Paper paper : Paper.values()) {
                 try (PDDocument document = Loader.loadPDF(PdfReport.write(list, WORDS, paper))) {
