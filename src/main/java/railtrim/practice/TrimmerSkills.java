@@ -83,6 +83,7 @@ final class TrimmerSkills {
         if (first.isEmpty()) {
             return new Answer.Stuck("trimmer.pick: no trimmer is offered");
         }
+        piece.takeOff();
         fetch(piece, first.get(), 0);
         return asked.picked(first.get());
     }
@@ -119,6 +120,7 @@ final class TrimmerSkills {
     }
 
     private static Answer loose(Skill.Asked asked, Workpiece piece, double travel) {
+        piece.takeOff();
         return withTrimmer(asked, piece, part -> {
             piece.turnAll(part, travel);
             return asked.typed(piece.bench.ohms(part));

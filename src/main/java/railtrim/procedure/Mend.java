@@ -27,7 +27,7 @@ final class Mend {
             Map.entry("soak.volts", "set.down"),
             Map.entry("cold.volts", "soak"),
             Map.entry("setting.total", "legs"),
-            Map.entry("setting.trimmer", "ends"),
+            Map.entry("setting.trimmer", "legs"),
             Map.entry("hand.ohms", "choose"),
             Map.entry("fit.total", "fit"),
             Map.entry("fit.other", "fit"),

@@ -350,8 +350,11 @@ final class Ranges {
 
     /** What one meter on one range repeats to, volts: two counts or 0.2 %, whichever is more. */
     static double repeat(Figures figures) {
-        double stock = figures.stock().orElse(3);
-        return Math.max(2 * figures.voltResolution(stock), 0.002 * stock);
+        return repeatAt(figures, figures.stock().orElse(3));
+    }
+
+    static double repeatAt(Figures figures, double volts) {
+        return Math.max(2 * figures.voltResolution(volts), 0.002 * volts);
     }
 
     /** What a reading repeats to against stock, volts: where the meter changes its range between the two, both ranges' errors count. */

@@ -231,11 +231,12 @@ final class Steps {
                 .restsOn("legs")
                 .cautions("hot-parts")
                 .volts("base.rail", Ranges::stock)
+                .checks(Checks::baseOn)
                 .picture(Picture.DIVIDER, "output")
                 .done());
         Predicate<Figures> currentKnown = figures -> figures.chose("current.known", "yes");
         steps.add(step(Phase.BASELINE, "load", PowerNeed.ON)
-                .restsOn("meter")
+                .restsOn("meter", "base.on")
                 .cautions("minimum-load")
                 .text("load.name", true)
                 .volts("stock.volts", Ranges::stockUnderLoad)

@@ -317,6 +317,49 @@ class SeededSlipsTest {
         assertInstanceOf(Verdict.Accept.class, job.course.choose(field, right));
     }
 
+    /** 31: the legs are measured anew and the trimmer is forgotten on its leg: the board then reads lower than it came. */
+    @Test
+    void theTrimmerForgottenWhenTheBoardIsReadAnew() {
+        HalfDone job = HalfDone.upTo("first.on");
+        job.course.reopen("legs", "one lead was loose");
+        job.workTo("base.on");
+        readsLower(job);
+        assertFinding(job, "verdict.lower-than-it-came");
+        assertEquals("base.on", job.current());
+        job.course.reopen("legs", "the trimmer was still there");
+        job.course.type("safe.rail", "0 V", false);
+        job.workTo("base.on");
+        job.give();
+        job.give();
+        assertEquals("load", job.current(), "taken off, it reads as it came");
+        assertTrue(job.course.state().current().missing().contains("stock.volts"), "stock is read anew as well");
+    }
+
+    /** 32: the first reading of the board was the wrong one: what reads lower twice alike is believed, so that nobody is held for ever. */
+    @Test
+    void aBoardThatTwiceReadsLowerGoesOnWithAWarning() {
+        HalfDone job = HalfDone.upTo("first.on");
+        job.course.reopen("legs", "one lead was loose");
+        job.workTo("base.on");
+        readsLower(job);
+        job.course.reopen("base.on", "read again");
+        job.course.type("safe.rail", "0 V", false);
+        job.workTo("base.on");
+        readsLower(job);
+        assertEquals("load", job.current());
+        assertTrue(job.course.state().step("base.on").findings().stream()
+                .anyMatch(finding -> finding.kind() == Step.Finding.Kind.WARNS));
+    }
+
+    private static void readsLower(HalfDone job) {
+        double came = job.course.state().figures().history("base.rail").stream()
+                .mapToDouble(entry -> ((Fact.Reading) entry.fact()).value())
+                .max()
+                .orElseThrow();
+        job.course.turn("base.on.switch");
+        job.course.type("base.rail", String.format(Locale.ROOT, "%.2f V", 0.97 * came), true);
+    }
+
     // ---- helpers ----------------------------------------------------------------------------------------------------
 
     private static double middle(HalfDone job, String field) {
