@@ -14,6 +14,7 @@ import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.MoreBelow;
 
 /** Something that stands before every step: make safe, stop here, welcome back; and the closing page. */
 final class CardView {
@@ -22,6 +23,7 @@ final class CardView {
     private final Optional<State.Card> of;
     private final VBox column = Build.column("card");
     private final ScrollPane scroll = new ScrollPane(column);
+    private final VBox whole;
     private final List<Field> fields = new ArrayList<>();
     private final List<FieldView> views = new ArrayList<>();
     private Optional<Button> first = Optional.empty();
@@ -41,6 +43,7 @@ final class CardView {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("step-scroll");
+        whole = MoreBelow.under(scroll, words.of("window.more-below"));
     }
 
     static CardView of(Words words, Desk desk, State.Card card) {
@@ -104,7 +107,7 @@ final class CardView {
     }
 
     Node node() {
-        return scroll;
+        return whole;
     }
 
     Optional<State.Card> of() {

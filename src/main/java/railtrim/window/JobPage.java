@@ -106,6 +106,7 @@ final class JobPage {
         page.setRight(side.node());
         page.setBottom(bottom);
         page.widthProperty().addListener((of, was, is) -> fit());
+        page.heightProperty().addListener((of, was, is) -> fit());
     }
 
     /** In a narrow window, or with large text, the step keeps its room and the way folds. */

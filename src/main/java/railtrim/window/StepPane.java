@@ -20,6 +20,7 @@ import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.MoreBelow;
 
 /**
  * The middle: one step, or the card that stands before everything. Title, cautions and action stay at the top; the entries and
@@ -78,8 +79,9 @@ final class StepPane {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("step-scroll");
         scroll.setFocusTraversable(false);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        step = Build.column("step", top, scroll);
+        VBox below = MoreBelow.under(scroll, words.of("window.more-below"));
+        VBox.setVgrow(below, Priority.ALWAYS);
+        step = Build.column("step", top, below);
         place.getStyleClass().add("step-place");
         place.setMinHeight(0);
         step.setMinHeight(0);

@@ -23,6 +23,17 @@ class RequirementsTest {
         shown.forEach((caution, times) -> assertTrue(times <= 2, caution + " is shown " + times + " times"));
     }
 
+    /** The gravest hazard of a screen is read first. */
+    @Test
+    void theGravestCautionComesFirst() {
+        for (Step step : STEPS) {
+            List<Caution.Level> levels = step.cautions().stream()
+                    .map(caution -> HalfDone.PROCEDURE.caution(caution).level())
+                    .toList();
+            assertEquals(levels.stream().sorted().toList(), levels, step.id());
+        }
+    }
+
     /** 8: the killer item is the first thing its screen asks for. */
     @Test
     void killerItemsComeFirstOnTheirScreen() {

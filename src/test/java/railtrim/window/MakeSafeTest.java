@@ -170,7 +170,7 @@ class MakeSafeTest {
             Bounds makeSafe = onScreen(window.node("make-safe"));
             for (Node help : window.shell.scene().getRoot().lookupAll("." + HelpSheet.ASK)) {
                 window.fx(() -> {
-                    Reveal.within((ScrollPane) window.shell.scene().getRoot().lookup(".step > .step-scroll"), help);
+                    Reveal.within((ScrollPane) window.shell.scene().getRoot().lookup(".step .step-scroll"), help);
                     return null;
                 });
                 window.layOut();

@@ -79,13 +79,19 @@ final class Moments {
         if (state.card().isPresent()) {
             add(state.card().get().getClass().getSimpleName(), "card", log.job(), desk -> {});
         } else if (!now.open().isEmpty()) {
-            add(step, "locked", log.job(), desk -> {});
+            add(step, locked(now), log.job(), desk -> {});
         } else if (add(step, "fresh", log.job(), desk -> {})) {
             slips(step, now);
             if (now.step().power().startsOn()) {
                 add(step, "fault", log.job(), desk -> desk.alarm("pressed"));
             }
         }
+    }
+
+    /** A step is seen once for each of its cautions. */
+    private static String locked(StepState now) {
+        int read = now.step().cautions().size() - now.open().size();
+        return read == 0 ? "locked" : "locked " + (read + 1);
     }
 
     /** What can go wrong with the first number that is asked for. */

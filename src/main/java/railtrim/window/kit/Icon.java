@@ -10,6 +10,7 @@ import javafx.scene.shape.SVGPath;
 /** Small signs, our own drawings on a grid of 24 by 24; their colours come from the style sheet. */
 public enum Icon {
     TICK("M4 12.6 L6.6 10 L10 13.4 L17.6 5.8 L20.2 8.4 L10 18.6 Z"),
+    DOWN("M2 7 L5 7 L12 15 L19 7 L22 7 L12 19 Z"),
     CROSS("M5 7.1 L7.1 5 L12 9.9 L16.9 5 L19 7.1 L14.1 12 L19 16.9 L16.9 19 L12 14.1 L7.1 19 L5 16.9 L9.9 12 Z"),
     /** A round arrow: do again. */
     AGAIN("M12 4 A8 8 0 1 0 20 12 L17.4 12 A5.4 5.4 0 1 1 12 6.6 L12 9.6 L17.6 5.3 L12 1 Z"),
