@@ -42,6 +42,7 @@ final class CardView {
         scroll.setMinHeight(0);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
+        scroll.setId("step-scroll");
         scroll.getStyleClass().add("step-scroll");
         whole = MoreBelow.under(scroll, words.of("window.more-below"));
     }
@@ -173,6 +174,8 @@ final class CardView {
     }
 
     private void button(Button button) {
+        button.setWrapText(true);
+        button.setMinWidth(0);
         first = first.isPresent() ? first : Optional.of(button);
         column.getChildren().add(button);
     }

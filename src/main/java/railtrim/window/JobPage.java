@@ -33,8 +33,8 @@ final class JobPage {
     /** Below this width the band has no room for all is well. */
     private static final double TIGHT = 42;
 
-    /** Below this height a step that waits for its cautions leaves out why it is there. */
-    private static final double LOW = 30;
+    /** Below this height a step that waits for its cautions, or has the stop rule below it, leaves out why it is there. */
+    private static final double LOW = 34;
 
     private static final PseudoClass NARROW_PAGE = PseudoClass.getPseudoClass("narrow");
 

@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
@@ -77,6 +78,7 @@ final class StepPane {
         scroll.setContent(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setId("step-scroll");
         scroll.getStyleClass().add("step-scroll");
         scroll.setFocusTraversable(false);
         VBox below = MoreBelow.under(scroll, words.of("window.more-below"));
@@ -99,10 +101,15 @@ final class StepPane {
         }
     }
 
-    /** In a low window the cautions come before the reason. */
+    /** In a low window the cautions and the stop rule come before the reason. */
     void low(boolean is) {
         low = is;
-        Build.present(why, !(low && locked));
+        presentWhy();
+    }
+
+    private void presentWhy() {
+        boolean powered = desk.shown().step().power() != PowerNeed.OFF;
+        Build.present(why, !(low && (locked || powered)));
     }
 
     void timePassed() {
@@ -162,7 +169,7 @@ final class StepPane {
         StepState state = desk.shown();
         boolean working = desk.working();
         locked = working && !state.open().isEmpty();
-        Build.present(why, !(low && locked));
+        presentWhy();
         if (!built.equals(state.step().id())) {
             build(state.step().id());
         }

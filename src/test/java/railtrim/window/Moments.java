@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Consumer;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
 import railtrim.job.Job;
 import railtrim.job.MemoryLog;
 import railtrim.practice.Answer;
@@ -81,10 +83,22 @@ final class Moments {
         } else if (!now.open().isEmpty()) {
             add(step, locked(now), log.job(), desk -> {});
         } else if (add(step, "fresh", log.job(), desk -> {})) {
+            cards(step);
             slips(step, now);
             if (now.step().power().startsOn()) {
                 add(step, "fault", log.job(), desk -> desk.alarm("pressed"));
             }
+        }
+    }
+
+    /** The cards that an honest job on a good board never meets: after a night, and for a supply that is not to be opened. */
+    private void cards(String step) {
+        if (step.equals("smooth")) {
+            long last = log.job().last();
+            Entry night = new Entry(last + 1, log.now(), 2, 0, new Fact.Resumed("resume", 15 * 3600));
+            add("Resume", "card", log.job().with(night), desk -> {});
+        } else if (step.equals("scope")) {
+            add("Stop", "card", log.job(), desk -> desk.choose("supply.kind", "mains"));
         }
     }
 

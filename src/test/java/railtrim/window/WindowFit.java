@@ -48,7 +48,7 @@ final class WindowFit {
         return found;
     }
 
-    private static List<String> problems(String where, Scene scene) {
+    static List<String> problems(String where, Scene scene) {
         WindowFit fit = new WindowFit(where);
         fit.look(scene.getRoot(), new BoundingBox(0, 0, scene.getWidth(), scene.getHeight()), false);
         fit.compare();
