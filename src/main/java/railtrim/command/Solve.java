@@ -66,7 +66,7 @@ final class Solve implements Asked {
         if (place == null || points.isEmpty()) {
             throw BadInput.of("command.wrong.solve-which");
         }
-        return new SolveLine(words, read, leadOhms(), CircuitOptions.placeNamed(place), referenceVolts)
+        return new SolveLine(words, read, meter == null, leadOhms(), CircuitOptions.placeNamed(place), referenceVolts)
                 .answer(bias == null ? 0 : CircuitOptions.biasTyped(bias), points, target);
     }
 

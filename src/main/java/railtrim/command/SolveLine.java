@@ -3,6 +3,7 @@ package railtrim.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.Doubt;
 import railtrim.circuit.LineCheck;
@@ -13,6 +14,7 @@ import railtrim.quantity.Display;
 import railtrim.quantity.Message;
 import railtrim.quantity.Meter;
 import railtrim.quantity.Propagation;
+import railtrim.quantity.QuantityReader;
 import railtrim.quantity.Unit;
 
 /** The leg and the current through it by the straight line through the readings, and how sure they are. */
@@ -22,14 +24,19 @@ final class SolveLine {
 
     private final Words words;
     private final Meter read;
+    private final boolean guessed;
     private final double leads;
     private final Place where;
     private final double reference;
 
-    /** @param leads what the meter shows with its leads touching, ohms */
-    SolveLine(Words words, Meter read, double leads, Place where, double reference) {
+    /**
+     * @param guessed whether nobody said which meter it was
+     * @param leads what the meter shows with its leads touching, ohms
+     */
+    SolveLine(Words words, Meter read, boolean guessed, double leads, Place where, double reference) {
         this.words = words;
         this.read = read;
+        this.guessed = guessed;
         this.leads = leads;
         this.where = where;
         this.reference = reference;
@@ -66,6 +73,9 @@ final class SolveLine {
             added(circuit, readings, target, json, sheet);
         }
         table(readings, solution, circuit, sheet);
+        if (guessed) {
+            points.stream().flatMap(point -> finer(point).stream()).findFirst().ifPresent(sheet.blank()::say);
+        }
         doubts(leg, check, fits, sheet);
         return Answer.of(fits, json.map(), sheet);
     }
@@ -120,6 +130,17 @@ final class SolveLine {
         if (!fits) {
             sheet.blank().say(words.of("command.solve.does-not-fit"));
         }
+    }
+
+    /** A reading with more digits than a plain meter shows was taken with a better one. */
+    private Optional<String> finer(String point) {
+        String volts = point.substring(point.indexOf(':') + 1);
+        double lastDigit = QuantityReader.lastDigit(volts, Unit.VOLT);
+        double shown =
+                read.voltsAt(QuantityReader.read(volts, Unit.VOLT).value()).resolution();
+        return lastDigit < 0.99 * shown
+                ? Optional.of(words.of("command.solve.finer", volts.strip(), Display.brief(shown, Unit.VOLT)))
+                : Optional.empty();
     }
 
     /** Which reading would help most, and how sure the result would be with that one from a fine meter. */

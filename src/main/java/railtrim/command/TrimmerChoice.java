@@ -167,7 +167,7 @@ final class TrimmerChoice implements Asked {
                     rows);
         }
         if (!any) {
-            sheet.say(words.of("command.trimmer.none"));
+            sheet.say(words.of(measuredMax == null ? "command.trimmer.none" : "command.trimmer.in-hand-none"));
         }
         if (!rated.isEmpty()) {
             Rated first = rated.get(0);

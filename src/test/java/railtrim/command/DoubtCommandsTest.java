@@ -213,4 +213,15 @@ class DoubtCommandsTest {
         assertEquals(2, ran.exit(), line + ran.out());
         assertEquals(1, ran.err().strip().lines().count(), ran.err());
     }
+
+    /** A basic meter shows 3.555 V as 3.55 or 3.56 V: one who types 3.5549 V has a better one. */
+    @Test
+    void whoTypesMoreDigitsThanABasicMeterShowsIsAskedWhichMeterItWas() {
+        String points = "solve --place out-adj --reference 1.25V --point open:3.5549V --point 1k:3.1392V";
+        assertTrue(Ran.line(points).out().contains("--meter"), Ran.line(points)::out);
+        assertFalse(Ran.line(points + " --meter fine").out().contains("--meter"));
+        assertFalse(Ran.line("solve --place out-adj --reference 1.25V --point open:3.55V --point 1k:3.14V")
+                .out()
+                .contains("--meter"));
+    }
 }
