@@ -25,6 +25,7 @@ import railtrim.window.kit.Icon;
 final class FieldFrame {
     private final Words words;
     private final Label label;
+    private final Label how = Build.prose("", "help");
     private final Label expected = Build.prose("", "expect");
     private final Label because = Build.prose("", "expect-because");
     private final Label proposed = Build.prose("", "proposed");
@@ -44,8 +45,8 @@ final class FieldFrame {
         showSum = SumText.button(words, Ids.sum(field), words.of("window.sum"), () -> sum);
         showSum.setAccessibleText(words.of("window.sum.of", Labels.of(words, field)));
         box = Build.column("field", Build.row("field-head", label, help(field)));
-        Labels.help(words, field).ifPresent(help -> box.getChildren().add(Build.prose(help, "help")));
-        box.getChildren().addAll(expected, because, showSum, proposed, entry, readBack, verdict, sure);
+        how.setText(Labels.help(words, field).orElse(""));
+        box.getChildren().addAll(how, expected, because, showSum, proposed, entry, readBack, verdict, sure);
         Build.present(sure, false);
         readBack("");
         proposed(Optional.empty());
@@ -89,6 +90,7 @@ final class FieldFrame {
         Build.present(
                 because,
                 range.isPresent() && standing.open() && standing.answer().isEmpty());
+        Build.present(how, !how.getText().isEmpty() && !standing.familiar());
         sum = standing.sum();
         Build.present(showSum, sum.isPresent());
         box.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("locked"), !standing.open());

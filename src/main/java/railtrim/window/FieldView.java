@@ -14,11 +14,13 @@ interface FieldView {
      * @param open whether it can be answered
      * @param answer what was answered: the text as typed, the option, the words
      * @param sum behind what is expected
+     * @param familiar whether it was answered often enough in this sitting to need no telling how
      * @param hidden whether the answer must not be seen, because an independent second reading is still to come
      */
     record Standing(
             boolean open,
             Optional<String> answer,
+            boolean familiar,
             boolean hidden,
             Optional<Field.Expected> expected,
             Optional<Sum> sum,

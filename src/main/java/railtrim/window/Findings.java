@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import railtrim.procedure.Figures;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
 import railtrim.procedure.StepSums;
@@ -47,10 +48,14 @@ final class Findings {
         Build.present(box, !box.getChildren().isEmpty());
     }
 
-    /** A way to the sum behind each number that this step works out. */
+    /** A way to the sum behind each number that this step works out; none while a reading is hidden, for it may be in the sum. */
     private List<Node> sums(String step) {
         List<Node> buttons = new ArrayList<>();
-        for (Sum sum : StepSums.at(step, desk.state().figures())) {
+        Figures figures = desk.state().figures();
+        if (desk.hidden().stream().anyMatch(field -> !figures.history(field).isEmpty())) {
+            return buttons;
+        }
+        for (Sum sum : StepSums.at(step, figures)) {
             String text = words.of("window.sum.of", words.of(sum.what()));
             buttons.add(SumText.button(words, Ids.sum(step) + "-" + buttons.size(), text, () -> Optional.of(sum)));
         }

@@ -4,15 +4,22 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 
-/** Scrolls just far enough that a node is seen whole, its top first. */
+/** Scrolls just far enough that a node is seen whole; of one that is higher than the room, its top, or what has the focus in it. */
 final class Reveal {
+    /** Room for the mark of the focus, pixels. */
+    private static final double BELOW = 4;
+
     private Reveal() {}
+
+    private static Bounds in(Node content, Node node) {
+        return content.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+    }
 
     static void within(ScrollPane scroll, Node node) {
         scroll.applyCss();
         scroll.layout();
         Node content = scroll.getContent();
-        Bounds at = content.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+        Bounds at = in(content, node);
         double view = scroll.getViewportBounds().getHeight();
         double hidden = content.getBoundsInLocal().getHeight() - view;
         if (hidden <= 0) {
@@ -23,6 +30,9 @@ final class Reveal {
             top = at.getMaxY() - view;
         }
         top = Math.min(top, at.getMinY());
+        if (at.getHeight() > view && node.isFocusWithin()) {
+            top = Math.max(top, in(content, node.getScene().getFocusOwner()).getMaxY() + BELOW - view);
+        }
         scroll.setVvalue(Math.max(0, Math.min(1, top / hidden)));
     }
 }

@@ -10,6 +10,9 @@ import railtrim.procedure.Sums;
 
 /** Looks up how a field stands in the job. */
 final class Standings {
+    /** After so many answers in one sitting the same words are noise; the question mark beside the field still has them. */
+    private static final int FAMILIAR = 2;
+
     private Standings() {}
 
     static FieldView.Standing of(Desk desk, StepState state, Field field) {
@@ -23,6 +26,7 @@ final class Standings {
         return new FieldView.Standing(
                 open,
                 answer,
+                familiar(desk, field),
                 answer.isPresent() && desk.hidden().contains(field.id()),
                 open ? desk.course().expected(field.id()) : Optional.empty(),
                 open ? Sums.expected(field, desk.state().figures()) : Optional.empty(),
@@ -34,9 +38,19 @@ final class Standings {
                 true,
                 Optional.empty(),
                 false,
+                false,
                 desk.course().expected(field.id()),
                 Sums.expected(field, desk.state().figures()),
                 desk.said(field.id()));
+    }
+
+    private static boolean familiar(Desk desk, Field field) {
+        List<Entry> entries = desk.state().figures().history(field.id());
+        int sitting = desk.state().job().entries().stream()
+                .mapToInt(Entry::session)
+                .max()
+                .orElse(0);
+        return entries.stream().filter(entry -> entry.session() == sitting).count() >= FAMILIAR;
     }
 
     private static Optional<String> answer(String field, List<Entry> entries) {
