@@ -9,6 +9,7 @@ import railtrim.circuit.Doubt;
 import railtrim.circuit.LineCheck;
 import railtrim.circuit.LineSolve;
 import railtrim.circuit.Place;
+import railtrim.parts.Series;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Message;
@@ -77,6 +78,9 @@ final class SolveLine {
             points.stream().flatMap(point -> finer(point).stream()).findFirst().ifPresent(sheet.blank()::say);
         }
         doubts(leg, check, fits, sheet);
+        if (!(leg.expanded() <= COARSE * leg.value())) {
+            further(solution.circuit(0), readings, leg.expanded(), json, sheet);
+        }
         return Answer.of(fits, json.map(), sheet);
     }
 
@@ -130,6 +134,29 @@ final class SolveLine {
         if (!fits) {
             sheet.blank().say(words.of("command.solve.does-not-fit"));
         }
+    }
+
+    /** What one more reading with the same meter would reach, a tenth below stock or half way to the reference. */
+    private void further(Circuit circuit, List<LineSolve.Point> readings, double now, Json json, Sheet sheet) {
+        double volts = Math.max(0.9 * circuit.stock(), (circuit.stock() + reference) / 2);
+        double resistor = Series.E12.near(circuit.addedFor(volts)).above();
+        List<LineSolve.Point> more = new ArrayList<>();
+        // As the circuit would read, so that the readings there are do not pull the sum out of true.
+        readings.forEach(reading -> more.add(new LineSolve.Point(
+                reading.added(),
+                circuit.magnitude(reading.added()),
+                reading.uncertainty(),
+                reading.addedUncertainty())));
+        more.add(point(resistor, circuit.magnitude(resistor)));
+        Propagation.Result leg = Doubt.leg(where, reference, ofReference(), more);
+        if (leg.expanded() >= now) {
+            return;
+        }
+        json.put("furtherAdded", resistor).put("furtherLegExpanded", leg.expanded());
+        sheet.say(words.of(
+                "command.solve.further",
+                Display.part(resistor),
+                Display.withUncertainty(leg.value(), leg.expanded(), Unit.OHM)));
     }
 
     /** A reading with more digits than a plain meter shows was taken with a better one. */
@@ -212,6 +239,10 @@ final class SolveLine {
                 ? Double.POSITIVE_INFINITY
                 : Typed.ohmsLessLeads("--point", ohms, leads);
         double volts = Typed.railVolts("--point", text.substring(colon + 1), CircuitOptions.minusAllowed(where));
+        return point(added, volts);
+    }
+
+    private LineSolve.Point point(double added, double volts) {
         double ofAdded = Double.isInfinite(added) ? 0 : read.ohmsAt(added).standardUncertainty(added);
         return new LineSolve.Point(added, volts, read.voltsAt(volts).standardUncertainty(volts), ofAdded);
     }

@@ -224,4 +224,16 @@ class DoubtCommandsTest {
                 .out()
                 .contains("--meter"));
     }
+
+    /** What one more reading is said to reach is what it does reach, once it is there: 1.5 kΩ gives 1.25 V + 2.305 V · 1.5/1.72 = 3.260 V. */
+    @Test
+    void whatOneMorePointWouldReachIsWhatItReaches() {
+        String two = "solve --json --place out-adj --reference 1.25V --point open:3.555V --point 10k:3.505V";
+        Ran coarse = Ran.line(two);
+        assertEquals(1500, coarse.number("furtherAdded"), 1e-9);
+        Ran three = Ran.line(two + " --point 1k5:3.2602V");
+        assertEquals(
+                three.number("legExpanded"), coarse.number("furtherLegExpanded"), 0.02 * three.number("legExpanded"));
+        assertTrue(coarse.number("furtherLegExpanded") < coarse.number("legExpanded") / 3);
+    }
 }
