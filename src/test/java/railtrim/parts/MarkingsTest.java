@@ -100,7 +100,14 @@ class MarkingsTest {
         "1M0M, 1000000, 0.2",
         "R47G, 0.47, 0.02",
         "103J, 10000, 0.05",
-        "1002B, 10000, 0.001"
+        "1002B, 10000, 0.001",
+        // the rest of the letters, from memory
+        "470RL, 470, 0.0001",
+        "470RP, 470, 0.0002",
+        "470RW, 470, 0.0005",
+        "470RC, 470, 0.0025",
+        "470RD, 470, 0.005",
+        "470RN, 470, 0.3"
     })
     void aLastLetterIsTheTolerance(String code, double ohms, double tolerance) {
         assertEquals(ohms, first(code).ohms(), 1e-9 * ohms);
@@ -267,5 +274,26 @@ class MarkingsTest {
         assertEquals(List.of(), Marks.of(12_345.678, 0.01, OptionalDouble.empty()));
         assertEquals(List.of(), Marks.of(-1, 0.01, OptionalDouble.empty()));
         assertEquals(List.of(), Marks.of(Double.POSITIVE_INFINITY, 0.01, OptionalDouble.empty()));
+    }
+
+    /** IEC 60062, sixth band, as Vishay's colour card has it. */
+    @ParameterizedTest
+    @CsvSource({
+        "black, 250",
+        "brown, 100",
+        "red, 50",
+        "orange, 15",
+        "yellow, 25",
+        "green, 20",
+        "blue, 10",
+        "violet, 5",
+        "grey, 1",
+    })
+    void theSixthBandIsTheDrift(String colour, double ppm) {
+        Reading reading = Markings.read("red red black brown brown " + colour).stream()
+                .filter(each -> each.ohms() == 2200)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(ppm, reading.tempco().orElseThrow(), 1e-12);
     }
 }

@@ -125,6 +125,23 @@ class YieldTest {
         assertEquals(leaded, id(Packages.smallestLeaded(watts, volts, ambient)));
     }
 
+    /** Chips: standard ratings of thick film at 70 °C (RND series). Leaded: MRS16 and MRS25 (Vishay 28724). */
+    @ParameterizedTest
+    @CsvSource({
+        "CHIP_0402, 0.0625",
+        "CHIP_0603, 0.0625",
+        "CHIP_0805, 0.1",
+        "CHIP_1206, 0.125",
+        "CHIP_1210, 0.25",
+        "CHIP_2010, 0.5",
+        "CHIP_2512, 1",
+        "LEADED_0204, 0.4",
+        "LEADED_0207, 0.6",
+    })
+    void eachSizeTakesWhatItsMakersState(Packages size, double watts) {
+        assertEquals(watts, size.ratedPower(), 1e-12);
+    }
+
     private static String id(Optional<Packages> size) {
         return size.map(Packages::id).orElse("–");
     }
