@@ -116,14 +116,26 @@ final class Moments {
                 .map(Field.Number.class::cast)
                 .findFirst();
         first.ifPresent(field -> {
-            add(step, "refused", log.job(), desk -> desk.type(field.id(), "4.7 elephants", false));
+            add(step, "refused", log.job(), desk -> {
+                switched(desk);
+                desk.type(field.id(), "4.7 elephants", false);
+            });
             course.expected(field.id())
-                    .ifPresent(expected -> add(
-                            step,
-                            "out of range",
-                            log.job(),
-                            desk -> desk.type(field.id(), outside(field, expected), false)));
+                    .ifPresent(expected -> add(step, "out of range", log.job(), desk -> {
+                        switched(desk);
+                        desk.type(field.id(), outside(field, expected), false);
+                    }));
         });
+    }
+
+    /** A number of a step that begins with a switch is asked for after it. */
+    private static void switched(Desk desk) {
+        StepState now = desk.state().current();
+        now.step().fields().stream()
+                .filter(Field.Switch.class::isInstance)
+                .map(Field::id)
+                .filter(now.missing()::contains)
+                .forEach(desk::turn);
     }
 
     private static String outside(Field.Number field, Field.Expected expected) {

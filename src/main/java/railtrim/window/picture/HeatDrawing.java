@@ -21,12 +21,21 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
 
     @Override
     public void drawOn(Sheet sheet) {
-        sheet.write(words.of("picture.heat.title"), 8, 13, Align.LEFT, Type.STRONG, Ink.TEXT);
         if (data.empty()) {
+            sheet.write(words.of("picture.heat.where"), 8, 13, Align.LEFT, Type.STRONG, Ink.TEXT);
+            new WarmSpots(words).drawOn(sheet, 26, sheet.height() - 46);
             sheet.writeLines(
-                    words.of("picture.heat.empty"), 8, 38, sheet.width() - 16, 4, Align.LEFT, Type.PLAIN, Ink.QUIET);
+                    words.of("picture.heat.empty"),
+                    8,
+                    sheet.height() - 30,
+                    sheet.width() - 16,
+                    2,
+                    Align.LEFT,
+                    Type.PLAIN,
+                    Ink.QUIET);
             return;
         }
+        sheet.write(words.of("picture.heat.title"), 8, 13, Align.LEFT, Type.STRONG, Ink.TEXT);
         double row = Math.min(28, (sheet.height() - 160) / 8.5);
         double y = TOP;
         y = temperatures(sheet, "picture.board.chip", data.chip(), y, row);
@@ -199,7 +208,7 @@ record HeatDrawing(HeatData data, Words words) implements Drawing {
     @Override
     public String says() {
         if (data.empty()) {
-            return words.of("picture.heat.empty");
+            return new WarmSpots(words).says() + " " + words.of("picture.heat.empty");
         }
         StringBuilder said = new StringBuilder(words.of("picture.heat.says"));
         say(said, "picture.board.chip", data.chip());
