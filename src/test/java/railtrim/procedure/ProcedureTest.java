@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import railtrim.job.Fact;
 import railtrim.procedure.State.Card;
 import railtrim.procedure.State.Status;
+import railtrim.quantity.Message;
 
 /** What the procedure must and must never do. The numbers come from the demo board's own figures. */
 class ProcedureTest {
@@ -103,7 +104,13 @@ class ProcedureTest {
     @Test
     void aRailThatIsNotDeadKeepsTheIronAway() {
         HalfDone job = HalfDone.upTo("solder");
-        assertInstanceOf(Verdict.AskAgain.class, job.course.type("solder.dead", "0.35 V", false));
+        Verdict asked = job.course.type("solder.dead", "0.35 V", false);
+        // A thousandth of it would be dead enough, but a rail that is on must not be talked dead.
+        assertEquals(
+                List.of("verdict.outside"),
+                assertInstanceOf(Verdict.AskAgain.class, asked).says().stream()
+                        .map(Message::key)
+                        .toList());
         assertInstanceOf(Verdict.Accept.class, job.course.type("solder.dead", "0.35 V", true));
         assertRefused(job.course.choose("solder.pair", "adjust-ground"), "verdict.rail-first");
         assertEquals("solder", job.current(), "a rail above 0.1 V blocks soldering");
