@@ -115,7 +115,7 @@ final class TextWizard {
 
     private void ask(State state, Field field) {
         boolean inStep = state.card().isEmpty();
-        if (inStep && !actionShown && !course.railFirst()) {
+        if (inStep && !actionShown && course.deedWaitsFor().isEmpty()) {
             actionShown = true;
             page.action(state.current().step());
         }

@@ -26,6 +26,7 @@ final class SlipDeeds {
     private final List<Runnable> work = new ArrayList<>();
     private final Map<String, Node.Pair> probesAt = new HashMap<>();
     private Optional<Answer> done = Optional.empty();
+    private boolean lost;
     private Optional<Part> blob = Optional.empty();
     private Optional<Part.Fixed> rightResistor = Optional.empty();
 
@@ -42,6 +43,10 @@ final class SlipDeeds {
             Node.Pair wrong = probesAt.remove(typed.field());
             return new Answer.Typed(typed.field(), piece.ohms(wrong).text(), typed.sure());
         }
+        if (lost && answer instanceof Answer.Picked picked && picked.field().equals("solder.pair")) {
+            lost = false;
+            piece.trimmer.ifPresent(part -> piece.bench.solder(part, piece.otherLeg()));
+        }
         return answer;
     }
 
@@ -56,7 +61,8 @@ final class SlipDeeds {
             case NO_LEAD_ZERO -> Optional.of(new Answer.Typed(id, "0.0 Ω", false));
             case SWAPPED_LEGS -> Optional.of(swapLegs(state, course));
             case WRONG_ANSWER -> neighbour((Field.Choice) field, state, course);
-            case WRONG_LEG -> solderedAt(piece.otherLeg(), state, course);
+            case WRONG_LEG ->
+                id.equals("solder.leg") ? lost(state, course) : solderedAt(piece.otherLeg(), state, course);
             case WRONG_PIN -> solderedAt(somewhere(), state, course);
             case BRIDGE -> bridged(state, course);
             case DRY_JOINT -> dry(state, course);
@@ -126,6 +132,18 @@ final class SlipDeeds {
     private Optional<String> onLargerRange(Field.Number field, String text) {
         double value = railtrim.quantity.QuantityReader.read(text, field.unit()).value();
         return SlipText.coarse(piece.bench.meter(), field.unit(), value, chance);
+    }
+
+    /** Takes the two pins of the other leg for the right ones, with the probes and then with the iron. */
+    private Optional<Answer> lost(State state, Course course) {
+        lost = true;
+        probesAt.put("solder.leg", piece.otherLeg());
+        return Optional.of(honest(state, course));
+    }
+
+    /** The probes showed that these are not the pins. */
+    void found() {
+        lost = false;
     }
 
     private Answer swapLegs(State state, Course course) {

@@ -67,6 +67,7 @@ final class SlipPlaces {
         switch (field) {
             case "meter.zero" -> slips.add(Slip.NO_LEAD_ZERO);
             case "leg.ohms" -> slips.add(Slip.SWAPPED_LEGS);
+            case "solder.leg" -> slips.add(Slip.WRONG_LEG);
             case "solder.pair", "fit.pair" ->
                 slips.addAll(Set.of(Slip.WRONG_LEG, Slip.WRONG_PIN, Slip.BRIDGE, Slip.DRY_JOINT));
             case "down.volts", "set.volts" -> slips.add(Slip.OVERSHOOT);

@@ -19,7 +19,7 @@ import railtrim.procedure.Verdict;
 final class Slips implements Worker {
     /** What a reading may be told about without anything being wrong with it. */
     private static final Set<String> NO_OBJECTION =
-            Set.of("verdict.not-now", "verdict.caution-first", "verdict.rail-first");
+            Set.of("verdict.not-now", "verdict.caution-first", "verdict.rail-first", "verdict.pins-first");
 
     /** It can happen anywhere, and would crowd out everything else. */
     private static final double WALKING_AWAY = 0.1;
@@ -168,8 +168,9 @@ final class Slips implements Worker {
         Optional<Case> made = justMade;
         justMade = Optional.empty();
         Optional<String> objection = objection(verdict);
-        if (objection.isPresent() && made.isPresent() && atOnce(made.get().slip)) {
+        if (objection.isPresent() && made.isPresent() && atOnce(made.get())) {
             caught(made.get(), objection.get());
+            deeds.found();
             return;
         }
         retyped(answer, verdict, made);
@@ -180,8 +181,13 @@ final class Slips implements Worker {
     }
 
     /** The answer itself was wrong, so an objection to it is an objection to the slip. */
-    private static boolean atOnce(Slip slip) {
-        return slip.onPaper() || slip == Slip.NO_COLD_START || slip == Slip.OVERSHOOT || slip == Slip.MISSED_FAULT;
+    private static boolean atOnce(Case made) {
+        Slip slip = made.slip;
+        return made.field.equals("solder.leg")
+                || slip.onPaper()
+                || slip == Slip.NO_COLD_START
+                || slip == Slip.OVERSHOOT
+                || slip == Slip.MISSED_FAULT;
     }
 
     private static Optional<String> objection(Verdict verdict) {

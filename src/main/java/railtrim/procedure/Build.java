@@ -156,6 +156,10 @@ final class Build {
 
     /** A second, independent reading of {@code first}, which is hidden while this one is typed. */
     Build again(String field, String first, double part) {
+        return again(field, first, part, ALWAYS);
+    }
+
+    Build again(String field, String first, double part, Predicate<Figures> asked) {
         fields.add(new Field.Number(
                 field,
                 Unit.OHM,
@@ -164,7 +168,7 @@ final class Build {
                 figures -> Ranges.againOhms(figures, first, part),
                 Outside.MEASURE_AGAIN,
                 Optional.of(first),
-                ALWAYS));
+                asked));
         return this;
     }
 

@@ -3,7 +3,6 @@ package railtrim.procedure;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
@@ -250,25 +249,31 @@ public final class Course {
         if (switchWaits) {
             return Optional.of(Message.of("verdict.switch-first"));
         }
-        return railWaits(place) ? Optional.of(Message.of("verdict.rail-first")) : Optional.empty();
+        List<Field> fields = place.step().fields();
+        return unproven(place.standing().get())
+                .filter(proof -> fields.indexOf(place.field()) > fields.indexOf(proof))
+                .map(proof -> Message.of(RailFields.isDead(proof.id()) ? "verdict.rail-first" : "verdict.pins-first"));
     }
 
-    /** Where a step with the power off begins with the rail, nothing else in it is answered before that reads dead. */
-    private boolean railWaits(Place place) {
-        return !RailFields.isDead(place.field().id())
-                && place.step().deadFirst().isPresent()
-                && !provenDead(place.standing().orElseThrow());
+    /** The first proof of a step that is still to come or does not read as it has to. */
+    private Optional<Field> unproven(StepState standing) {
+        Figures figures = state.figures();
+        return standing.step().proofs().stream()
+                .filter(proof -> proof.asked().test(figures))
+                .filter(proof -> standing.missing().contains(proof.id())
+                        || Judge.outside(
+                                        figures,
+                                        (Field.Number) proof,
+                                        figures.number(proof.id()).orElse(Double.NaN))
+                                .isPresent())
+                .findFirst();
     }
 
-    private boolean provenDead(StepState standing) {
-        String rail = standing.step().deadFirst().orElseThrow();
-        OptionalDouble read = state.figures().number(rail);
-        return !standing.missing().contains(rail) && read.isPresent() && Math.abs(read.getAsDouble()) <= Ranges.DEAD;
-    }
-
-    /** Whether the deed of the step at work waits until the rail has been read dead. */
-    public boolean railFirst() {
-        return state.card().isEmpty() && state.current().step().deadFirst().isPresent() && !provenDead(state.current());
+    /** The reading for which the deed of the step at work waits. */
+    public Optional<String> deedWaitsFor() {
+        return state.card().isPresent()
+                ? Optional.empty()
+                : unproven(state.current()).map(Field::id);
     }
 
     /** Whether a field takes an answer now. */

@@ -169,6 +169,12 @@ public final class Figures {
                 .toList();
     }
 
+    /** Sequence of the last answer to a question, whether it still counts or not; 0 for none. */
+    long lastOf(String field) {
+        List<Entry> all = history(field);
+        return all.isEmpty() ? 0 : all.get(all.size() - 1).sequence();
+    }
+
     // the board
 
     public Meter meter() {

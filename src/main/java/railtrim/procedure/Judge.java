@@ -152,7 +152,7 @@ final class Judge {
                                 : Message.of("verdict.slip", Display.of(value * factor, field.unit())));
             }
         }
-        return field.again().isPresent() ? Optional.empty() : elsewhere(figures, field, value);
+        return field.again().isPresent() ? otherLeg(figures, field, value) : elsewhere(figures, field, value);
     }
 
     /** A reading that belongs to another place on the board: the probes are on the wrong pins, or a joint is open. */
@@ -163,8 +163,9 @@ final class Judge {
             if (acrossTheLeg && like(ohms, figures.readLeg(), 0.02)) {
                 return Optional.of(Message.of("verdict.slip-bare-leg"));
             }
-            if (!field.id().endsWith(".other") && like(ohms, figures.readOther(), 0.02)) {
-                return Optional.of(Message.of("verdict.slip-other-leg"));
+            Optional<Message> other = otherLeg(figures, field, value);
+            if (other.isPresent()) {
+                return other;
             }
         }
         if (field.unit() == Unit.VOLT && RailFields.isRail(field.id())) {
@@ -176,6 +177,15 @@ final class Judge {
             }
         }
         return Optional.empty();
+    }
+
+    /** Said of a second reading too: it gives nothing away of the first. */
+    private static Optional<Message> otherLeg(Figures figures, Field.Number field, double value) {
+        return field.unit() == Unit.OHM
+                        && !field.id().endsWith(".other")
+                        && like(figures.lessLeads(value), figures.readOther(), 0.02)
+                ? Optional.of(Message.of("verdict.slip-other-leg"))
+                : Optional.empty();
     }
 
     private static boolean like(double value, OptionalDouble other, double part) {

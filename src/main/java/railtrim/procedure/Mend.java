@@ -16,6 +16,7 @@ final class Mend {
             Map.entry("aim.lowest", "load"),
             Map.entry("trimmer.max", "pick"),
             Map.entry("trimmer.min", "pick"),
+            Map.entry("solder.leg", "legs"),
             Map.entry("proof.total", "solder"),
             Map.entry("proof.other", "legs"),
             Map.entry("proof.rail", "legs"),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import railtrim.quantity.Message;
 
 /**
@@ -57,11 +58,24 @@ public record Step(
                 spots);
     }
 
-    /** The rail, where a step with the power off begins with it: nothing else is done or answered before that reads dead. */
-    public Optional<String> deadFirst() {
-        return power == PowerNeed.OFF && fields.size() > 1
-                ? Optional.of(fields.get(0).id()).filter(RailFields::isDead)
-                : Optional.empty();
+    /**
+     * What has to be read before the deed, where a step with the power off begins with the rail: that it is dead, and then whatever is measured anew to
+     * show that the probes are at the right place. Nothing else is done or answered before.
+     */
+    public List<Field> proofs() {
+        boolean begins = power == PowerNeed.OFF
+                && fields.size() > 1
+                && RailFields.isDead(fields.get(0).id());
+        if (!begins) {
+            return List.of();
+        }
+        return Stream.concat(
+                        Stream.of(fields.get(0)),
+                        fields.stream()
+                                .skip(1)
+                                .takeWhile(field -> field instanceof Field.Number number
+                                        && number.again().isPresent()))
+                .toList();
     }
 
     /** Which picture belongs beside the step. */

@@ -317,6 +317,7 @@ final class Steps {
                 .restsOn("ends", "place")
                 .cautions("eyes", "iron", "fume", "lifted-pad")
                 .dead("solder.dead")
+                .again("solder.leg", "leg.ohms", 0.02, Steps::legIsBare)
                 .choice("solder.pair", figures -> Choices.pairs(ANY_PAIR))
                 .checks(Checks::solder)
                 .pictureBefore(Picture.FAULTS)
@@ -340,6 +341,14 @@ final class Steps {
                 .checks(Checks::smooth)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
+    }
+
+    /** Where a trimmer sits already, the leg does not read as it did; it comes off where legs or trimmer are measured by themselves. */
+    private static boolean legIsBare(Figures figures) {
+        long soldered = figures.lastOf("solder.pair");
+        boolean proven = figures.lastOf("proof.total") > soldered;
+        boolean off = soldered <= Math.max(figures.lastOf("leg.ohms"), figures.lastOf("trimmer.max"));
+        return figures.number("solder.leg").isPresent() || !proven || off;
     }
 
     private static void firstPower(List<Step> steps) {

@@ -187,13 +187,15 @@ final class StepPane {
         }
     }
 
-    /** Always in sight; it stands back below cautions that have to be read first, and below the rail where that has to read dead first. */
+    /** Always in sight; it stands back below cautions that have to be read first, and below what has to be read first. */
     private void placeAction(StepState state) {
-        boolean waits = desk.working() && desk.course().railFirst();
+        Optional<String> proof = desk.working() ? desk.course().deedWaitsFor() : Optional.empty();
         String deed = words.of("step." + built + ".action");
-        action.setText(waits ? words.of("window.action.rail-first", deed) : deed);
-        action.pseudoClassStateChanged(LOCKED, waits);
-        if (state.step().deadFirst().isPresent()) {
+        action.setText(proof.map(field -> words.of(
+                        field.endsWith(".dead") ? "window.action.rail-first" : "window.action.pins-first", deed))
+                .orElse(deed));
+        action.pseudoClassStateChanged(LOCKED, proof.isPresent());
+        if (!state.step().proofs().isEmpty()) {
             return;
         }
         if (locked && !body.getChildren().contains(action)) {
@@ -219,8 +221,9 @@ final class StepPane {
                 .toList();
         List<Node> nodes = new ArrayList<>(
                 asked.stream().map(this::view).map(FieldView::node).toList());
-        if (state.step().deadFirst().isPresent()) {
-            nodes.add(1, action);
+        long proofs = state.step().proofs().stream().filter(asked::contains).count();
+        if (proofs > 0) {
+            nodes.add((int) proofs, action);
         }
         if (!fields.getChildren().equals(nodes)) {
             fields.getChildren().setAll(nodes);

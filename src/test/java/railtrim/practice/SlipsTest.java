@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,16 +99,15 @@ class SlipsTest {
         assertTrue(keys.containsKey("verdict.outside"), keys.toString());
     }
 
-    /** Plays until the slip was made a few times: the boards are slow to slip in one particular way by chance alone. */
+    /** Seeds at which chance brings the slip about: the boards are slow to slip in one particular way. */
     private static List<SlipMade> made(Slip slip) {
-        List<SlipMade> made = new ArrayList<>();
-        Rehearsal rehearsal = new Rehearsal(PROCEDURE, Meter.middle(), 0.4);
-        for (int seed = 0; seed < 30 && made.size() < 2; seed++) {
-            rehearsal.play(DemoBoards.named("sound-board"), seed).slips().stream()
-                    .filter(each -> each.slip() == slip)
-                    .forEach(made::add);
-        }
-        assertTrue(!made.isEmpty(), "never made");
+        Rehearsal rehearsal = new Rehearsal(PROCEDURE, Meter.middle(), 0.2);
+        List<SlipMade> made = IntStream.of(26, 27, 54, 55)
+                .mapToObj(seed -> rehearsal.play(DemoBoards.named("sound-board"), seed))
+                .flatMap(outcome -> outcome.slips().stream())
+                .filter(each -> each.slip() == slip)
+                .toList();
+        assertTrue(made.size() > 1, "never made: look for other seeds");
         return made;
     }
 

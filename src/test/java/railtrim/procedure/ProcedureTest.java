@@ -115,6 +115,7 @@ class ProcedureTest {
         assertRefused(job.course.choose("solder.pair", "adjust-ground"), "verdict.rail-first");
         assertEquals("solder", job.current(), "a rail above 0.1 V blocks soldering");
         job.course.type("solder.dead", "4 mV", false);
+        job.give();
         job.course.choose("solder.pair", "adjust-ground");
         assertEquals("proof", job.current());
     }
@@ -128,6 +129,7 @@ class ProcedureTest {
                 "place", identify.current(), "for a reference between OUT and ADJ the lowering leg is ADJ to ground");
         HalfDone wire = HalfDone.upTo("solder");
         wire.course.type("solder.dead", "4 mV", false);
+        wire.give();
         wire.course.choose("solder.pair", "out-adjust");
         assertEquals("solder", wire.current());
     }

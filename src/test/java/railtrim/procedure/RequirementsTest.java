@@ -131,7 +131,7 @@ class RequirementsTest {
                                 && number.again().isPresent())
                         .map(field -> step.id() + (step.hold() ? "" : " is no hold point")))
                 .toList();
-        assertEquals(List.of("agree", "ends", "smooth", "setting", "hand"), seconds);
+        assertEquals(List.of("agree", "ends", "solder", "smooth", "setting", "hand"), seconds);
     }
 
     /** 22: every wait has its length, and words for when it is missed. */

@@ -251,7 +251,8 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
                 if (deadRail && Math.abs(facts.value(field.id()).orElseThrow()) > 0.1) {
                     return Optional.of(step.id() + " passed with a live rail");
                 }
-                if (field instanceof Field.Number number
+                if (asked
+                        && field instanceof Field.Number number
                         && number.again().isPresent()
                         && !near(
                                 facts.ohms(field.id()),

@@ -120,6 +120,7 @@ class SeededSlipsTest {
         assertFinding(chosen, "verdict.leg-differs");
         HalfDone soldered = HalfDone.upTo("solder");
         soldered.course.type("solder.dead", "0 V", false);
+        soldered.give();
         soldered.course.choose("solder.pair", "out-adjust");
         assertFinding(soldered, "verdict.soldered-elsewhere");
     }
@@ -308,12 +309,16 @@ class SeededSlipsTest {
     @CsvSource({"clip, clip.pair, out-adjust", "solder, solder.pair, adjust-ground", "fit, fit.pair, adjust-ground"})
     void theDeedBeforeTheRailIsProvenDead(String step, String field, String right) {
         HalfDone job = HalfDone.upTo(step);
-        assertTrue(job.course.railFirst());
+        assertEquals(step + ".dead", job.course.deedWaitsFor().orElseThrow());
         assertRefused(job.course.choose(field, right), "verdict.rail-first");
         job.course.type(step + ".dead", "3.31 V", true);
         assertRefused(job.course.choose(field, right), "verdict.rail-first");
         job.course.type(step + ".dead", "3 mV", false);
-        assertFalse(job.course.railFirst());
+        if (step.equals("solder")) {
+            assertRefused(job.course.choose(field, right), "verdict.pins-first");
+            job.give();
+        }
+        assertTrue(job.course.deedWaitsFor().isEmpty());
         assertInstanceOf(Verdict.Accept.class, job.course.choose(field, right));
     }
 
@@ -349,6 +354,21 @@ class SeededSlipsTest {
         assertEquals("load", job.current());
         assertTrue(job.course.state().step("base.on").findings().stream()
                 .anyMatch(finding -> finding.kind() == Step.Finding.Kind.WARNS));
+    }
+
+    /** 33: the pins of the other leg are taken for the right ones: the meter says so before the iron is picked up. */
+    @Test
+    void theOtherLegsPinsBeforeTheIron() {
+        HalfDone job = HalfDone.upTo("solder");
+        String other = typedIn(job, "other.ohms");
+        job.course.type("solder.dead", "0 V", false);
+        assertAsked(job.course.type("solder.leg", other, false), "verdict.slip-other-leg");
+        job.course.type("solder.leg", other, true);
+        assertRefused(job.course.choose("solder.pair", "adjust-ground"), "verdict.pins-first");
+        assertFinding(job, "verdict.again-differs");
+        job.course.type("solder.leg", typedIn(job, "leg.ohms"), false);
+        assertInstanceOf(Verdict.Accept.class, job.course.choose("solder.pair", "adjust-ground"));
+        assertEquals("proof", job.current());
     }
 
     private static void readsLower(HalfDone job) {

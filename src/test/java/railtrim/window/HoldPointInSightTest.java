@@ -64,7 +64,8 @@ class HoldPointInSightTest {
         if (page.state().startsWith("locked")) {
             inSight(page, "the cautions", inScene(window.node("cautions")), band, foot);
         } else if (page.state().equals("fresh")) {
-            boolean railFirst = window.shell.desk().orElseThrow().course().railFirst();
+            boolean railFirst =
+                    window.shell.desk().orElseThrow().course().deedWaitsFor().isPresent();
             String first = Ids.field(page.step() + ".dead");
             inSight(page, "what comes first", inScene(window.node(railFirst ? first : "action")), band, foot);
         }

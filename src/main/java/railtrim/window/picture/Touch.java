@@ -59,6 +59,7 @@ record Touch(List<Spot> spots, boolean clips, boolean solder, boolean lift) {
         return switch (field) {
             case "leg.ohms",
                     "leg.again",
+                    "solder.leg",
                     "proof.total",
                     "smooth.low",
                     "smooth.total",
