@@ -1,6 +1,7 @@
 package railtrim.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,6 +31,9 @@ import railtrim.quantity.Unit;
 import railtrim.report.pdf.Extracted;
 import railtrim.report.pdf.PdfLabel;
 import railtrim.report.pdf.PdfReport;
+import railtrim.report.pdf.SampleJobs;
+import railtrim.report.shelf.Comparison;
+import railtrim.report.shelf.Shelf;
 import railtrim.threshold.Trial;
 
 /** Whatever a job is written as says the same numbers, and they are the core's. */
@@ -95,33 +100,69 @@ class ExportsTest {
         assertEquals(Set.of(), inTable);
     }
 
+    private static List<String> webPages() {
+        State half = PROCEDURE.state(new Job("half", finished.job().entries().subList(0, 60)));
+        return Stream.of(
+                        checklist,
+                        Checklist.of(half, PROCEDURE, WORDS),
+                        Checklist.of(SampleJobs.played("delay-unit"), PROCEDURE, WORDS),
+                        Checklist.of(SampleJobs.played("playout-module"), PROCEDURE, WORDS),
+                        new Worksheet(PROCEDURE, WORDS).build(),
+                        new Comparison(new Shelf(List.of()), WORDS).document())
+                .map(list -> HtmlReport.write(list, WORDS))
+                .toList();
+    }
+
     @Test
     void theWebPagesAreValidForACheckerOfHtmlAndCss() throws Exception {
-        State half = PROCEDURE.state(new Job("half", finished.job().entries().subList(0, 60)));
-        for (String page : List.of(
-                html,
-                HtmlReport.write(Checklist.of(half, PROCEDURE, WORDS), WORDS),
-                HtmlReport.write(new Worksheet(PROCEDURE, WORDS).build(), WORDS))) {
+        for (String page : webPages()) {
             EmbeddedValidator validator = new EmbeddedValidator();
             validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
             assertEquals("", validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))));
         }
     }
 
+    /** A page that somebody else opens fetches nothing: it names no place in the web at all. */
     @Test
-    void everyLinkOfThePageLeadsToAPartOfIt() {
-        Matcher links = Pattern.compile("href=\"([^\"]*)\"").matcher(html);
-        int found = 0;
+    void everyLinkLeadsToTheOnePlaceOnItsPageThatHasItsName() {
+        for (String page : webPages()) {
+            List<String> places = all("id", page);
+            assertEquals(places.size(), Set.copyOf(places).size(), places.toString());
+            List<String> links = all("href", page);
+            assertFalse(links.isEmpty());
+            for (String link : links) {
+                assertTrue(link.startsWith("#") && places.contains(link.substring(1)), link);
+            }
+            assertEquals(List.of(), all("src", page));
+            assertFalse(page.contains("://"), "an address of the web");
+        }
+    }
+
+    /** The contents name every part in its order, and each name leads to that very part. */
+    @Test
+    void theContentsLeadToEachPartInItsOrder() {
+        Matcher links = Pattern.compile("<a href=\"#([^\"]*)\">([^<]*)</a>").matcher(html);
+        List<String> named = new ArrayList<>();
         while (links.find()) {
-            assertTrue(links.group(1).startsWith("#"), links.group(1));
-            assertTrue(html.contains("id=\"" + links.group(1).substring(1) + "\""), links.group(1));
-            found++;
+            named.add(links.group(2));
+            String there = html.substring(html.indexOf("id=\"" + links.group(1) + "\""));
+            assertTrue(there.substring(there.indexOf("<h2>") + 4).startsWith(links.group(2)), links.group());
         }
         assertEquals(
                 checklist.sections().stream()
                         .filter(section -> section.level() == 2)
-                        .count(),
-                found);
+                        .map(Checklist.Section::title)
+                        .toList(),
+                named);
+    }
+
+    private static List<String> all(String attribute, String page) {
+        Matcher found = Pattern.compile(" " + attribute + "=\"([^\"]*)\"").matcher(page);
+        List<String> values = new ArrayList<>();
+        while (found.find()) {
+            values.add(found.group(1));
+        }
+        return values;
     }
 
     @Test

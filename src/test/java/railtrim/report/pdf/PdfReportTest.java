@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -21,6 +22,7 @@ import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.report.Checklist;
 import railtrim.report.Paper;
+import railtrim.report.Printed;
 
 /** The checklist on paper: everything in it, nothing lost, and no page that could be taken for a finished job's where it is not. */
 class PdfReportTest {
@@ -46,6 +48,22 @@ class PdfReportTest {
     void theTextTakenOutOfThePagesIsTheTextOfTheChecklist() throws IOException {
         everyTextIsFound(checklist, pdf);
         everyTextIsFound(checklist, letter);
+    }
+
+    /** All pages of whole jobs: the same words in the same order, none lost, none twice, none from elsewhere but the pages' own edges. */
+    @Test
+    void theTextOfAllPagesIsTheTextOfTheChecklistInItsOrderAndNothingElse() throws IOException {
+        State half = SampleJobs.first(finished, finished.job().entries().size() / 2);
+        for (State state :
+                List.of(finished, half, SampleJobs.played("delay-unit"), SampleJobs.played("playout-module"))) {
+            Checklist list = of(state);
+            for (Paper paper : Paper.values()) {
+                assertEquals(
+                        ReadingOrder.of(list, WORDS),
+                        Extracted.text(PdfReport.write(list, WORDS, paper)),
+                        state.job().name() + " " + paper);
+            }
+        }
     }
 
     @Test
@@ -144,6 +162,13 @@ class PdfReportTest {
     @Test
     void theSameJobGivesTheSameBytes() {
         assertArrayEquals(pdf, PdfReport.write(of(finished), WORDS, Paper.A4));
+        assertArrayEquals(letter, PdfReport.write(of(finished), WORDS, Paper.LETTER));
+        for (Printed printed : Printed.values()) {
+            assertArrayEquals(
+                    printed.pdf(Optional.of(finished), SampleJobs.PROCEDURE, WORDS, Paper.A4),
+                    printed.pdf(Optional.of(SampleJobs.played("network-blade")), SampleJobs.PROCEDURE, WORDS, Paper.A4),
+                    printed.name());
+        }
     }
 
     @Test
