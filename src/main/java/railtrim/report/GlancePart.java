@@ -132,10 +132,7 @@ final class GlancePart {
     }
 
     private String ended() {
-        int count = source.entries().size();
-        return count == 0
-                ? source.notKnown()
-                : source.when(source.entries().get(count - 1).time());
+        return source.ended().map(source::when).orElseGet(source::notKnown);
     }
 
     private Pair pair(String key, String value) {

@@ -34,10 +34,7 @@ public record Label(String warning, String voltage, List<String> lines) {
             lines.add(source.say("report.label.resistor", new ResistorPart(source).fittedInWords()));
             lines.add(source.leg());
         }
-        int count = source.entries().size();
-        if (count > 0) {
-            lines.add(DAY.format(source.entries().get(count - 1).time()));
-        }
+        source.ended().map(DAY::format).ifPresent(lines::add);
         if (!state.complete()) {
             return new Label(source.say("report.mark"), source.say("report.label.do-not-run"), lines);
         }

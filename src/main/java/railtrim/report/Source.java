@@ -82,6 +82,14 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return text.map(PlainText::of).filter(plain -> !plain.isEmpty()).orElseGet(this::notKnown);
     }
 
+    /** When the last thing was done to the board; a finished job that is only opened again has another entry, but is no younger. */
+    Optional<Instant> ended() {
+        return entries().stream()
+                .filter(entry -> !(entry.fact() instanceof Fact.Resumed || entry.fact() instanceof Fact.Paused))
+                .reduce((earlier, later) -> later)
+                .map(Entry::time);
+    }
+
     String when(Instant time) {
         return say("report.when", time(time));
     }

@@ -64,8 +64,7 @@ final class SummaryPart {
         if (!source.entries().isEmpty()) {
             List<railtrim.job.Entry> entries = source.entries();
             pairs.add(pair("report.began", source.when(entries.get(0).time())));
-            pairs.add(pair(
-                    "report.ended", source.when(entries.get(entries.size() - 1).time())));
+            pairs.add(pair("report.ended", source.ended().map(source::when).orElseGet(source::notKnown)));
         }
         pairs.add(pair("report.entries", Integer.toString(source.entries().size())));
         return pairs;

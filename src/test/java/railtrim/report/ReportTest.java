@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -76,6 +77,26 @@ class ReportTest {
             assertFalse(Files.readString(file).contains("NOT COMPLETE"), file.toString());
         }
         assertFalse(html(finished).contains("class=\"watermark\""));
+    }
+
+    /** Opening a finished job to print it writes down that it was taken up again; that is no work on the board. */
+    @Test
+    void aFinishedJobThatIsOnlyOpenedAgainIsNoYounger() {
+        List<Entry> entries = new ArrayList<>(finished.job().entries());
+        Entry last = entries.get(entries.size() - 1);
+        entries.add(new Entry(
+                last.sequence() + 1,
+                last.time().plusSeconds(400L * 24 * 3600),
+                last.session() + 1,
+                0,
+                new Fact.Resumed(last.fact().step(), 400L * 24 * 3600)));
+        State opened = PROCEDURE.state(new Job(finished.job().name(), entries));
+        assertEquals(
+                Label.of(finished, PROCEDURE, WORDS).lines(),
+                Label.of(opened, PROCEDURE, WORDS).lines());
+        String day = last.time().toString().substring(0, 10);
+        assertTrue(
+                text(Checklist.of(opened, PROCEDURE, WORDS).sections().get(0)).contains(day));
     }
 
     @Test

@@ -8,10 +8,12 @@ import java.util.stream.Stream;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.PlainText;
+import railtrim.quantity.RailSign;
 import railtrim.quantity.Unit;
 import railtrim.report.Checklist;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
+import railtrim.threshold.FailVoltage;
 
 /**
  * Several jobs beside each other: specimens of one board, or one board at several clocks or loads. Only those where a fail voltage is known are
@@ -83,16 +85,21 @@ public final class Comparison {
                 words.of(
                         fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below",
                         piece.sign().volts(fail.fail())),
-                fail.faultSeen()
-                        ? words.of(
-                                "shelf.fail.bracket",
-                                piece.sign().volts(fail.bracketLow()),
-                                piece.sign().volts(fail.bracketHigh()))
-                        : "",
+                bracket(piece.sign(), fail),
                 Integer.toString(fail.runs()),
                 ShelfTable.rail(piece, piece.fitted()),
                 ShelfTable.volts(piece.margin()),
                 ShelfTable.saved(piece));
+    }
+
+    /** Where the threshold lies; a fault with nothing good above it leaves the upper end open. */
+    private String bracket(RailSign sign, FailVoltage fail) {
+        if (!fail.faultSeen()) {
+            return "";
+        }
+        return fail.bracketHigh() > fail.bracketLow()
+                ? words.of("shelf.fail.bracket", sign.volts(fail.bracketLow()), sign.volts(fail.bracketHigh()))
+                : words.of("shelf.fail.open", sign.volts(fail.bracketLow()));
     }
 
     static String clock(OptionalDouble hertz) {

@@ -1,5 +1,8 @@
 package railtrim.window.print;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.print.JobSettings;
@@ -20,8 +23,25 @@ public final class SystemPrinting implements Printing {
     /** Pixels a point: 216 to the inch, fine enough for the smallest letters and small enough to hold one page in memory. */
     private static final double FINE = 3;
 
+    /** On Linux, Java hands the pages to this program, and tells nobody where it is not there: the pages would be lost as if printed. */
+    private static final Path LINE_PRINTER = Path.of("/usr/bin/lpr");
+
+    private final Optional<Path> handsOn;
+
+    public SystemPrinting() {
+        this(System.getProperty("os.name").startsWith("Linux") ? Optional.of(LINE_PRINTER) : Optional.empty());
+    }
+
+    /** @param handsOn the program that has to be there, empty where none is needed */
+    SystemPrinting(Optional<Path> handsOn) {
+        this.handsOn = handsOn;
+    }
+
     @Override
     public boolean ready() {
+        if (handsOn.filter(program -> !Files.isExecutable(program)).isPresent()) {
+            return false;
+        }
         return Printer.getDefaultPrinter() != null || !Printer.getAllPrinters().isEmpty();
     }
 

@@ -1,8 +1,9 @@
 package railtrim.window.shelf;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -29,11 +30,13 @@ import railtrim.window.kit.Build;
 final class JobTable {
     /** Widths in heights of a letter. */
     private static final double NUMBER = 6.6;
+    /** "below 3.201 V". */
+    private static final double LONG_NUMBER = 9.4;
 
     private static final double ROOMY = 60;
 
     private final ShelfTable texts;
-    private final List<TableColumn<Piece, Piece>> numbers = new ArrayList<>();
+    private final Map<TableColumn<Piece, Piece>, Double> numbers = new LinkedHashMap<>();
     /** Never seen: tells how large the window's letters are. */
     private final Label sample = new Label();
 
@@ -70,9 +73,9 @@ final class JobTable {
     /** No number is cut short; where room is scarce, the board's name is left to the line below the table. */
     private void fit(TableColumn<Piece, Piece> board) {
         double letter = sample.getFont().getSize();
-        numbers.forEach(column -> {
-            column.setMinWidth(NUMBER * letter);
-            column.setMaxWidth(NUMBER * letter);
+        numbers.forEach((column, wide) -> {
+            column.setMinWidth(wide * letter);
+            column.setMaxWidth(wide * letter);
         });
         board.setVisible(table.getWidth() > ROOMY * letter);
     }
@@ -124,7 +127,7 @@ final class JobTable {
                 Comparator.comparingDouble(piece -> value.apply(piece).orElse(Double.POSITIVE_INFINITY));
         TableColumn<Piece, Piece> shown = column(column, piece -> texts.cell(piece, column), order);
         shown.getStyleClass().add("shelf-number");
-        numbers.add(shown);
+        numbers.put(shown, column == Column.FAIL ? LONG_NUMBER : NUMBER);
     }
 
     private static OptionalDouble fail(Piece piece) {
