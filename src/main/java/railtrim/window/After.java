@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -16,6 +17,8 @@ import railtrim.window.kit.Icon;
 
 /** Below a step: that it is done, and doing it again; or leaving it out, where that is allowed. */
 final class After {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
     private final Words words;
     private final Desk desk;
     private final Sheet sheet;
@@ -52,6 +55,7 @@ final class After {
                     step.status() == Status.STALE
                             ? "window.done.stale"
                             : desk.lookingBack() ? "window.done.before" : "window.done"));
+            done.pseudoClassStateChanged(STALE, step.status() == Status.STALE);
             done.setGraphic((step.status() == Status.STALE ? Icon.AGAIN : Icon.TICK).draw(18));
             box.getChildren().addAll(done, again);
             desk.said("reopen")
