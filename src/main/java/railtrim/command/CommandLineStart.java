@@ -40,6 +40,8 @@ public final class CommandLineStart {
             return wrong(words.of(e.told()));
         } catch (JournalProblem e) {
             return wrong(words.of(e.told()));
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return wrong(words.of("command.wrong.too-much"));
         } catch (RuntimeException e) {
             return wrong(words.of("command.wrong.unexpected", code(e)));
         } finally {

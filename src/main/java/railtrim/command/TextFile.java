@@ -1,6 +1,8 @@
 package railtrim.command;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,7 +13,7 @@ import railtrim.quantity.Message;
 /** Small text files named on the command line. */
 final class TextFile {
     /** Nothing that is read here is anywhere near this size; a larger file is the wrong one. */
-    private static final long MOST_BYTES = 2 << 20;
+    private static final int MOST_BYTES = 2 << 20;
 
     private TextFile() {}
 
@@ -20,11 +22,16 @@ final class TextFile {
         if (!Files.isRegularFile(file)) {
             throw new BadOption(option, Message.of("command.wrong.no-file", Typed.shown(name)));
         }
-        try {
-            if (Files.size(file) > MOST_BYTES) {
+        // A file may grow while it is read, and the system's own have no size.
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
                 throw new BadOption(option, Message.of("command.wrong.file-too-large", Typed.shown(name)));
             }
-            return Files.readString(file, StandardCharsets.UTF_8);
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new BadOption(option, Message.of("command.wrong.file-not-text", Typed.shown(name)));
         } catch (IOException e) {

@@ -48,9 +48,13 @@ record JobFile(Job job, long version, long goodLength, String lastTag, Tail tail
         return job.origin() == Origin.OWN && (tail == Tail.CLEAN || tail == Tail.UNENDED || tail == Tail.TORN);
     }
 
-    /** @throws JournalProblem for a file that is not there, cannot be read, is empty, is too large or is no job file */
+    /** @throws JournalProblem for a file that is not there, cannot be read, is empty, is no job file, or is too large, for this computer’s memory too */
     static JobFile read(Path file, Mark mark) {
-        return of(file, bytes(file, mark), mark);
+        try {
+            return of(file, bytes(file, mark), mark);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            throw problem("job.too-large", file, e);
+        }
     }
 
     static JobFile of(Path file, byte[] bytes, Mark mark) {

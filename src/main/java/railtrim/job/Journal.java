@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -319,6 +320,9 @@ public final class Journal implements Log, Closeable {
             if (!seen.same(Disk.Seen.of(file))) {
                 throw new IOException("changed by another program");
             }
+        } catch (NoSuchFileException e) {
+            close();
+            throw JobFile.problem("job.gone", file, e);
         } catch (IOException e) {
             close();
             throw JobFile.problem("job.changed-outside", file, e);

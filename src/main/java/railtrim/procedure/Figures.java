@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import railtrim.circuit.Circuit;
 import railtrim.circuit.InCircuit;
 import railtrim.circuit.LineCheck;
@@ -37,6 +38,8 @@ import railtrim.threshold.Trial;
  * method says "as read".
  */
 public final class Figures {
+    private static final Pattern PERCENT = Pattern.compile("\\d{1,2}(\\.\\d{1,3})?");
+
     private final Job job;
     private final Map<String, Entry> live = new HashMap<>();
     private final Map<String, Object> computed = new HashMap<>();
@@ -488,6 +491,13 @@ public final class Figures {
 
     public Optional<Resistors.Candidate> chosen() {
         return resistor.chosen();
+    }
+
+    /** Tolerance of the resistors to choose from, a fraction; empty also for an answer that was never offered, which only a file made by hand can hold. */
+    public Optional<Double> tolerance() {
+        return choice("res.tolerance")
+                .filter(percent -> PERCENT.matcher(percent).matches())
+                .map(percent -> Double.parseDouble(percent) / 100);
     }
 
     /** Voltage with the fixed resistor fitted, as read. */

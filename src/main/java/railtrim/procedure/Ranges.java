@@ -323,9 +323,8 @@ final class Ranges {
 
     static Optional<Expected> hand(Figures figures) {
         return figures.chosen().map(candidate -> {
-            double tolerance =
-                    Double.parseDouble(figures.choice("res.tolerance").orElse("5")) / 100;
-            double slack = tolerance * candidate.added() + 2 * figures.ohmUncertainty(candidate.added());
+            double slack = figures.tolerance().orElse(0.05) * candidate.added()
+                    + 2 * figures.ohmUncertainty(candidate.added());
             return new Expected(candidate.added() - slack, candidate.added() + slack, Message.of("expected.hand"));
         });
     }

@@ -52,8 +52,7 @@ final class ResistorFigures {
     List<Resistors.Candidate> resistors() {
         return figures.memo("resistors", () -> {
             Optional<Series> series = figures.choice("res.series").flatMap(id -> attempt(() -> Series.valueOf(id)));
-            Optional<Double> tolerance = figures.choice("res.tolerance")
-                    .flatMap(percent -> attempt(() -> Double.parseDouble(percent) / 100));
+            Optional<Double> tolerance = figures.tolerance();
             Optional<Integer> most = figures.choice("res.most").flatMap(count -> attempt(() -> Integer.valueOf(count)));
             if (series.isEmpty()
                     || tolerance.isEmpty()

@@ -16,6 +16,9 @@ import railtrim.report.Checklist.Section;
  */
 final class CsvReport {
     private static final Pattern NUMBER = Pattern.compile("[-+]?\\d{1,9}(\\.\\d{1,9})?");
+    /** Where commas are decimal marks a spreadsheet parts the cells at semicolons, and quotes do not keep it from that. */
+    private static final Pattern INNER_START = Pattern.compile("(;[\\s\"]*)(?=[=+@＝＋－＠−-])");
+
     private static final Pattern BELOW_ZERO = Pattern.compile("\u2212\\d{1,4}\\.\\d{1,6} V( ± \\d{1,4}\\.\\d{1,6} V)?");
     private static final String FORMULA_STARTS = "=+-@\t\r\n\0＝＋－＠−";
 
@@ -82,7 +85,8 @@ final class CsvReport {
         printer.printRecord(cells.stream().map(CsvReport::harmless).toList());
     }
 
-    static String harmless(String cell) {
+    static String harmless(String whole) {
+        String cell = INNER_START.matcher(whole).replaceAll("$1'");
         boolean formula = !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0;
         boolean number =
                 NUMBER.matcher(cell).matches() || BELOW_ZERO.matcher(cell).matches();

@@ -42,7 +42,7 @@ final class ResistorPart {
                 source.say("report.arrangement." + chosen.arrangement().id())));
         pairs.add(pair(
                 "report.resistor.tolerance",
-                tolerance().map(t -> Display.of(100 * t, Unit.PERCENT)).orElseGet(source::notKnown)));
+                figures.tolerance().map(t -> Display.of(100 * t, Unit.PERCENT)).orElseGet(source::notKnown)));
         pairs.add(pair("report.resistor.added", Display.ohms(chosen.added())));
         pairs.add(pair(
                 "report.resistor.hand",
@@ -71,7 +71,7 @@ final class ResistorPart {
     }
 
     private List<Bands.Colour> colours(double ohms) {
-        return tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
+        return figures.tolerance().map(t -> Bands.of(ohms, t)).orElse(List.of());
     }
 
     private Block bands(double ohms) {
@@ -98,23 +98,17 @@ final class ResistorPart {
     /** "1.2 kΩ, 1 %", with what was chosen; where nothing was, what was measured. */
     String fittedInWords() {
         Optional<Resistors.Candidate> chosen = figures.chosen();
-        if (chosen.isPresent() && tolerance().isPresent()) {
+        if (chosen.isPresent() && figures.tolerance().isPresent()) {
             return source.say(
                     chosen.get().values().size() > 1
                             ? "report.resistor.with-tolerance-two"
                             : "report.resistor.with-tolerance",
                     chosen.get().partsInWords(),
-                    Display.of(100 * tolerance().get(), Unit.PERCENT),
+                    Display.of(100 * figures.tolerance().get(), Unit.PERCENT),
                     source.say(
                             "report.arrangement." + chosen.get().arrangement().id()));
         }
         return figures.reading("hand.ohms").map(source::withMeter).orElseGet(source::notKnown);
-    }
-
-    private Optional<Double> tolerance() {
-        return figures.choice("res.tolerance")
-                .filter(percent -> percent.matches("\\d{1,2}(\\.\\d{1,3})?"))
-                .map(percent -> Double.parseDouble(percent) / 100);
     }
 
     private Pair pair(String key, String value) {

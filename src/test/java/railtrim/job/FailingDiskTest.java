@@ -174,7 +174,7 @@ class FailingDiskTest {
         Path file = newJob();
         try (Journal journal = Journal.open(file, time, MARK)) {
             Files.move(file, folder.resolve("moved.railtrim"));
-            assertEquals("job.changed-outside", appendProblem(journal));
+            assertEquals("job.gone", appendProblem(journal));
         }
         Path other = newJob();
         try (Journal journal = Journal.open(other, time, MARK)) {

@@ -302,6 +302,8 @@ class HostileTextTest {
         }
         assertEquals("-3.5", CsvReport.harmless("-3.5"), "a plain number stays one");
         assertEquals("'-3.5 V", CsvReport.harmless("-3.5 V"));
+        // A spreadsheet that parts cells at semicolons sees two cells here.
+        assertEquals("organ;'=1+1;\"'@SUM(1); 3.5", CsvReport.harmless("organ;=1+1;\"@SUM(1); 3.5"));
     }
 
     @Test

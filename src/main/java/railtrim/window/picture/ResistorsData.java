@@ -39,9 +39,7 @@ record ResistorsData(
             boolean picked) {}
 
     static ResistorsData of(Figures figures) {
-        double tolerance = figures.choice("res.tolerance")
-                .map(percent -> Double.parseDouble(percent) / 100)
-                .orElse(0.01);
+        double tolerance = figures.tolerance().orElse(0.01);
         Optional<Resistors.Candidate> chosen = figures.chosen();
         List<Row> rows = new ArrayList<>();
         chosen.ifPresent(each -> rows.add(row(each, tolerance, true)));
