@@ -66,12 +66,7 @@ class StrangeJobsInTheWindowTest {
                     desk.look(step.id());
                     window.shell.scene().getRoot().applyCss();
                     window.shell.scene().getRoot().layout();
-                    Pictures.of(
-                            step.picture(),
-                            desk.shown(),
-                            desk.state(),
-                            window.words,
-                            Answering.none());
+                    Pictures.of(step.picture(), desk.shown(), desk.state(), window.words, Answering.none());
                 });
                 return null;
             });

@@ -37,7 +37,9 @@ final class WindowOnADisk {
                 default -> work.readOnly();
             }
         }
-        System.exit(0);
+        System.out.flush();
+        // The toolkit of a screen in memory complains while it is taken down.
+        Runtime.getRuntime().halt(0);
     }
 
     /** Until the disk takes no more; then a copy on the same disk is refused in words, and one on another goes on. */
