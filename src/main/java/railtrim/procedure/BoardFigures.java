@@ -33,7 +33,9 @@ final class BoardFigures {
             return switch (named) {
                 case "middle" -> Meter.middle();
                 case "fine" -> Meter.fine();
-                case MeterRows.CLASS -> MeterRows.meter(figures).orElseGet(Meter::basic);
+                case MeterRows.CLASS ->
+                    recall.once(MeterRows.typed(figures), () -> MeterRows.meter(figures))
+                            .orElseGet(Meter::basic);
                 default ->
                     Choices.TYPED_METERS.containsKey(named) ? typed(Choices.TYPED_METERS.get(named)) : Meter.basic();
             };

@@ -48,11 +48,12 @@ public final class Figures {
     private final TrimmerFigures trimmer;
     private final MarginFigures margin;
     private final ResistorFigures resistor;
-    private LastDigits lastDigits;
+    private final Recall recall;
     private State.Power power = State.Power.OFF;
 
     Figures(Job job, RegulatorFamilies families, Recall recall) {
         this.job = job;
+        this.recall = recall;
         this.board = new BoardFigures(this, families, recall);
         this.trimmer = new TrimmerFigures(this, recall);
         this.margin = new MarginFigures(this, recall);
@@ -200,14 +201,7 @@ public final class Figures {
     }
 
     private OptionalDouble lastDigit(double asRead, Unit unit) {
-        return MeterRows.chosen(this) ? lastDigits().of(asRead, unit) : OptionalDouble.empty();
-    }
-
-    private LastDigits lastDigits() {
-        if (lastDigits == null) {
-            lastDigits = new LastDigits(job);
-        }
-        return lastDigits;
+        return MeterRows.chosen(this) ? recall.lastDigits(job).of(asRead, unit) : OptionalDouble.empty();
     }
 
     /** Accuracy of the range a reading in volts or ohms was taken on. */

@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import railtrim.job.Entry;
@@ -15,15 +16,29 @@ import railtrim.quantity.Unit;
 final class LastDigits {
     private final Map<Unit, Map<Long, Double>> byValue = new EnumMap<>(Unit.class);
 
-    LastDigits(Job job) {
-        for (Entry entry : job.entries()) {
-            if (entry.fact() instanceof Fact.Reading reading) {
-                OptionalDouble typed = of(reading.typed(), reading.unit());
-                if (typed.isPresent()) {
-                    // The same value typed twice: the coarser one errs on the wide side.
-                    byValue.computeIfAbsent(reading.unit(), unit -> new HashMap<>())
-                            .merge(key(reading.value()), typed.getAsDouble(), Math::max);
-                }
+    private List<Entry> read = List.of();
+
+    /** A job only grows, so what was read of it before stays; a job that does not go on from there is read anew. */
+    LastDigits of(Job job) {
+        List<Entry> entries = job.entries();
+        int known = read.size();
+        boolean goesOn = known <= entries.size() && (known == 0 || entries.get(known - 1) == read.get(known - 1));
+        if (!goesOn) {
+            byValue.clear();
+            known = 0;
+        }
+        entries.subList(known, entries.size()).forEach(this::take);
+        read = entries;
+        return this;
+    }
+
+    private void take(Entry entry) {
+        if (entry.fact() instanceof Fact.Reading reading) {
+            OptionalDouble typed = of(reading.typed(), reading.unit());
+            if (typed.isPresent()) {
+                // The same value typed twice: the coarser one errs on the wide side.
+                byValue.computeIfAbsent(reading.unit(), unit -> new HashMap<>())
+                        .merge(key(reading.value()), typed.getAsDouble(), Math::max);
             }
         }
     }

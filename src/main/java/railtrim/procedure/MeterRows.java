@@ -89,6 +89,13 @@ public final class MeterRows {
         return figures.text(field).flatMap(text -> Figures.attempt(() -> RangeRow.read(text, unit(field))));
     }
 
+    /** All that {@link #meter} depends on. */
+    static List<Object> typed(Figures figures) {
+        List<Object> typed = new ArrayList<>(List.of("meter rows", figures.magnitude("rail.highest")));
+        Stream.concat(VOLTS.stream(), OHMS.stream()).map(figures::text).forEach(typed::add);
+        return List.copyOf(typed);
+    }
+
     /** Empty until a row of each kind was typed. */
     static Optional<Meter> meter(Figures figures) {
         List<Meter.Range> volts = rows(figures, VOLTS);
@@ -124,13 +131,12 @@ public final class MeterRows {
         boolean asMeterShowsIt = (unit == Unit.VOLT || unit == Unit.OHM)
                 && !RailFields.isDead(field)
                 && !COPIED.matcher(field).matches();
-        Optional<Meter> meter = asMeterShowsIt && chosen(figures) ? meter(figures) : Optional.empty();
-        OptionalDouble typed = meter.isPresent() ? LastDigits.of(text, unit) : OptionalDouble.empty();
+        OptionalDouble typed = asMeterShowsIt && chosen(figures) ? LastDigits.of(text, unit) : OptionalDouble.empty();
         if (typed.isEmpty()) {
             return Optional.empty();
         }
         boolean volts = unit == Unit.VOLT;
-        Meter known = meter.get();
+        Meter known = figures.meter();
         double digit = typed.getAsDouble();
         Accuracy smallest = volts ? known.voltsAt(value) : known.ohmsAt(value);
         // Below a tenth of the smallest range that was copied the meter may well have a smaller one.

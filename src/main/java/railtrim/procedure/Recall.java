@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import railtrim.job.Job;
 
 /**
  * Results of the few long sums, kept by their inputs, so that a job of hundreds of facts does not work the same sum out again after each.
@@ -15,6 +16,8 @@ final class Recall {
     private static final int MOST = 64;
 
     private final Map<String, Standing.Kept> looks = new HashMap<>();
+
+    private final LastDigits lastDigits = new LastDigits();
 
     private final Map<List<Object>, Object> known = new LinkedHashMap<>(MOST, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -32,6 +35,10 @@ final class Recall {
 
     void keep(String step, Standing.Kept kept) {
         looks.put(step, kept);
+    }
+
+    LastDigits lastDigits(Job job) {
+        return lastDigits.of(job);
     }
 
     /** @param inputs the sum's name and everything it depends on, each with a true {@code equals} */
