@@ -61,7 +61,7 @@ public final class Comparison {
 
     public List<String> head() {
         return Stream.of(
-                        "number", "name", "chip", "load", "clock", "stock", "fail", "bracket", "runs", "new", "margin",
+                        "number", "name", "chip", "load", "clock", "stock", "new", "fail", "margin", "bracket", "runs",
                         "saved")
                 .map(column -> words.of("shelf.column." + column))
                 .toList();
@@ -82,13 +82,13 @@ public final class Comparison {
                 PlainText.of(piece.load()),
                 clock(piece.clock()),
                 ShelfTable.rail(piece, piece.stock()),
+                ShelfTable.rail(piece, piece.fitted()),
                 words.of(
                         fail.faultSeen() ? "shelf.fail.seen" : "shelf.fail.below",
                         piece.sign().volts(fail.fail())),
+                ShelfTable.volts(piece.margin()),
                 bracket(piece.sign(), fail),
                 Integer.toString(fail.runs()),
-                ShelfTable.rail(piece, piece.fitted()),
-                ShelfTable.volts(piece.margin()),
                 ShelfTable.saved(piece));
     }
 

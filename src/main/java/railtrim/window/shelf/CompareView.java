@@ -1,6 +1,7 @@
 package railtrim.window.shelf;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -51,15 +52,21 @@ final class CompareView {
     private Node table() {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("shelf-grid");
-        row(grid, 0, comparison.head(), "shelf-head");
-        for (int i = 0; i < comparison.rows().size(); i++) {
-            row(grid, i + 1, comparison.rows().get(i), "shelf-cell");
+        List<List<String>> rows = comparison.rows();
+        // A column in which nothing stands, such as the clock where none was named, takes the room of those that
+        // matter.
+        int[] kept = IntStream.range(0, comparison.head().size())
+                .filter(i -> rows.stream().anyMatch(row -> !row.get(i).isEmpty()))
+                .toArray();
+        row(grid, 0, comparison.head(), kept, "shelf-head");
+        for (int i = 0; i < rows.size(); i++) {
+            row(grid, i + 1, rows.get(i), kept, "shelf-cell");
         }
         return grid;
     }
 
-    private static void row(GridPane grid, int index, List<String> cells, String styleClass) {
-        for (int i = 0; i < cells.size(); i++) {
+    private static void row(GridPane grid, int index, List<String> cells, int[] kept, String styleClass) {
+        for (int i : kept) {
             Label cell = Build.label(cells.get(i), styleClass);
             boolean wraps = i > 0 && i <= Comparison.LAST_TEXT;
             cell.setWrapText(wraps);

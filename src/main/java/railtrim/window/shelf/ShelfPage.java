@@ -131,7 +131,10 @@ public final class ShelfPage {
     private void found(Shelf there) {
         shelf = there;
         showFound();
-        table.table().requestFocus();
+        // Whoever began to search meanwhile goes on typing there.
+        if (!search.isFocused()) {
+            table.table().requestFocus();
+        }
     }
 
     private void refused(BadInput bad) {
