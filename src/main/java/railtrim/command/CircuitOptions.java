@@ -52,6 +52,30 @@ final class CircuitOptions {
     @Option(names = "--dropout", paramLabel = "1.2V", description = "${bundle:command.option.dropout}")
     private String dropout;
 
+    /** @return false where there is no option of that name */
+    boolean take(String option, String value) {
+        switch (option) {
+            case "--place" -> place = value;
+            case "--reference" -> reference = value;
+            case "--stock" -> stock = value;
+            case "--leg" -> leg = value;
+            case "--upper" -> upper = value;
+            case "--lower" -> lower = value;
+            case "--bias" -> bias = value;
+            case "--input" -> input = value;
+            case "--dropout" -> dropout = value;
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the options are there that no circuit goes without. */
+    boolean filled() {
+        return place != null && reference != null;
+    }
+
     /** @throws BadOption or {@link BadInput} where the options do not make one circuit that can be */
     Circuit circuit() {
         Place where = place();

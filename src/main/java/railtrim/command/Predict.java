@@ -16,11 +16,11 @@ import railtrim.quantity.Unit;
 
 /** {@code predict}: the output with a resistor added across the leg that lowers it. */
 @Command(name = "predict", description = "${bundle:command.predict.about}")
-final class Predict implements Asked {
+final class Predict implements PlainLine.Command {
     private final Words words;
 
     @Mixin
-    private CircuitOptions given;
+    private CircuitOptions given = new CircuitOptions();
 
     @Option(names = "--added", required = true, paramLabel = "1k", description = "${bundle:command.option.added}")
     private String added;
@@ -42,6 +42,25 @@ final class Predict implements Asked {
     }
 
     @Override
+    public boolean take(String option, String value) {
+        switch (option) {
+            case "--added" -> added = value;
+            case "--tolerance" -> tolerance = value;
+            case "--reference-tolerance" -> referenceTolerance = value;
+            case "--meter" -> meter = value;
+            default -> {
+                return given.take(option, value);
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public boolean filled() {
+        return added != null && given.filled();
+    }
+
+    @Override
     public Answer answer() {
         Circuit circuit = given.circuit();
         Optional<Supply> supply = given.supply(circuit);
@@ -55,7 +74,9 @@ final class Predict implements Asked {
                 .put("stock", circuit.signed(circuit.stock()))
                 .put("voltage", circuit.signed(voltage))
                 .put("across", Named.word(circuit.place().loweringLeg()));
-        supply.ifPresent(feed -> json.put("headroom", feed.ceiling() - circuit.stock()));
+        if (supply.isPresent()) {
+            json.put("headroom", supply.get().ceiling() - circuit.stock());
+        }
         Sheet sheet = new Sheet()
                 .pair(
                         words.of("command.label.across"),

@@ -48,7 +48,10 @@ final class Sheet {
     }
 
     private void align(List<List<String>> rows, int left) {
-        int columns = rows.stream().mapToInt(List::size).max().orElse(0);
+        int columns = 0;
+        for (List<String> row : rows) {
+            columns = Math.max(columns, row.size());
+        }
         int[] widths = new int[columns];
         for (List<String> row : rows) {
             for (int column = 0; column < row.size(); column++) {

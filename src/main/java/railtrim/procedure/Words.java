@@ -10,10 +10,6 @@ import railtrim.quantity.Message;
 
 /** All words of the program, from one bundle ({@code resources/words.properties}), and how numbers are written among them. */
 public final class Words {
-    /** A whole value as {@link railtrim.quantity.Display} writes it: digits with a point, a unit, perhaps an uncertainty. */
-    private static final Pattern NUMBER = Pattern.compile(
-            "[−-]?\\d+\\.\\d+( \\S{1,4})?|[−-]?\\d+(\\.\\d+)?( \\S{1,4})? ± \\d+(\\.\\d+)?( \\S{1,4})?");
-
     private final ResourceBundle bundle;
     private final char point;
 
@@ -28,7 +24,7 @@ public final class Words {
 
     /** The bundle that travels with the program, in English; numbers with a decimal point. */
     public static Words english() {
-        return new Words(ResourceBundle.getBundle("railtrim.words", Locale.ROOT));
+        return new Words(WordList.builtIn());
     }
 
     /**
@@ -59,7 +55,7 @@ public final class Words {
 
     /** A number that was written with a decimal point, as these words write numbers; any other text as it is. */
     public String number(String written) {
-        return point != '.' && NUMBER.matcher(written).matches() ? written.replace('.', point) : written;
+        return point != '.' && Value.NUMBER.matcher(written).matches() ? written.replace('.', point) : written;
     }
 
     public String of(Message message) {
@@ -68,5 +64,17 @@ public final class Words {
 
     public boolean has(String key) {
         return bundle.containsKey(key);
+    }
+
+    /** The words themselves, for a library that looks them up by itself. */
+    public ResourceBundle bundle() {
+        return bundle;
+    }
+
+    /** Made ready only where numbers are written with a comma. */
+    private static final class Value {
+        /** A whole value as {@link railtrim.quantity.Display} writes it: digits with a point, a unit, perhaps an uncertainty. */
+        static final Pattern NUMBER = Pattern.compile(
+                "[−-]?\\d+\\.\\d+( \\S{1,4})?|[−-]?\\d+(\\.\\d+)?( \\S{1,4})? ± \\d+(\\.\\d+)?( \\S{1,4})?");
     }
 }

@@ -23,12 +23,12 @@ record UnitText(Unit unit, Prefix prefix, int seconds) {
         if (bare.isPresent()) {
             return bare;
         }
-        if (expected == Unit.OHM && text.matches("[kKM]")) {
-            return Prefix.of(text).map(prefix -> of(Unit.OHM, prefix));
-        }
         Optional<Prefix> prefix = Prefix.of(text.substring(0, 1));
-        Optional<UnitText> rest = bare(text.substring(1)).filter(UnitText::takesPrefix);
-        return prefix.isPresent() && rest.isPresent()
+        if (expected == Unit.OHM && (text.equals("k") || text.equals("K") || text.equals("M"))) {
+            return Optional.of(of(Unit.OHM, prefix.get()));
+        }
+        Optional<UnitText> rest = bare(text.substring(1));
+        return prefix.isPresent() && rest.isPresent() && rest.get().takesPrefix()
                 ? Optional.of(of(rest.get().unit(), prefix.get()))
                 : Optional.empty();
     }

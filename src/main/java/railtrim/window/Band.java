@@ -100,9 +100,14 @@ final class Band {
         String kind = makeSafe
                 ? "make-safe"
                 : need.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-        power.getStyleClass().setAll("power", "power-" + kind);
-        powerWord.setText(words.of(makeSafe ? "card.safe.title" : "power." + kind));
-        powerSign.getChildren().setAll((need.startsOn() || need.endsOn() ? Icon.POWER_ON : Icon.POWER_OFF).draw(20));
+        String styleClass = "power-" + kind;
+        if (!power.getStyleClass().contains(styleClass)) {
+            power.getStyleClass().setAll("power", styleClass);
+            powerWord.setText(words.of(makeSafe ? "card.safe.title" : "power." + kind));
+            powerSign
+                    .getChildren()
+                    .setAll((need.startsOn() || need.endsOn() ? Icon.POWER_ON : Icon.POWER_OFF).draw(20));
+        }
         power.setAccessibleText(words.of("window.power.say", powerWord.getText()));
     }
 

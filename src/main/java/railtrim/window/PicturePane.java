@@ -44,6 +44,7 @@ final class PicturePane implements Answering {
         this.folder = folder;
         this.others = others();
         place.setId("picture");
+        place.getStylesheets().add(Pictures.style());
         place.setMinSize(0, 0);
         VBox.setVgrow(place, Priority.ALWAYS);
         Button save = Build.button("picture-save", words.of("window.picture.save"), this::save, "quiet-button");

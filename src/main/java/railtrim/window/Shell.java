@@ -43,6 +43,7 @@ final class Shell {
     private final WindowPlace place;
     private Optional<JobPage> job = Optional.empty();
     private Optional<ShelfPage> shelf = Optional.empty();
+    private boolean askedForDark;
 
     Shell(Stage stage, Surroundings surroundings, Words words) {
         this.stage = stage;
@@ -50,7 +51,7 @@ final class Shell {
         this.words = words;
         this.recent = new RecentJobs(surroundings.ownFolder());
         Remembered before = Remembered.in(surroundings.ownFolder());
-        this.theme = new Theme(scene, before, this::remember);
+        this.theme = new Theme(scene, before, this::lookChanged);
         this.place = new WindowPlace(stage, before);
         root.getStyleClass().add("shell");
         Keys.install(scene, this::enter, this::escape);
@@ -75,7 +76,20 @@ final class Shell {
         toStart();
         place.settle(WIDTH, HEIGHT);
         stage.show();
-        surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
+        askForDark();
+    }
+
+    /** Once, and only where it matters: it takes a program of the system. */
+    private void askForDark() {
+        if (!askedForDark && theme.look() == Look.SYSTEM) {
+            askedForDark = true;
+            surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
+        }
+    }
+
+    private void lookChanged() {
+        remember();
+        askForDark();
     }
 
     private void remember() {

@@ -37,10 +37,14 @@ final class WayPane {
 
     private record PhaseRow(Button head, StackPane pad, VBox steps) {}
 
+    /** How a line of the list looks; it is dressed anew only when this changes, for each new sign has to be styled. */
+    private record Dress(Mark mark, String text, String said, boolean shown, boolean folded) {}
+
     private final Words words;
     private final Desk desk;
     private final Map<Phase, PhaseRow> phases = new EnumMap<>(Phase.class);
     private final Map<String, Button> steps = new HashMap<>();
+    private final Map<Button, Dress> worn = new HashMap<>();
     private final VBox list = Build.column("way-list");
     private final ScrollPane scroll = new ScrollPane(list);
     private boolean folded;
@@ -114,12 +118,20 @@ final class WayPane {
         String word = words.of(
                 "window.way." + mark.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
         boolean plain = mark == Mark.DONE || mark == Mark.AHEAD;
-        pad.getChildren().setAll(sign(mark));
-        pad.getStyleClass().setAll("pad", "pad-" + mark.name().toLowerCase(java.util.Locale.ROOT));
-        button.setText(folded ? "" : plain || !say ? name : name + "\n" + word);
-        button.setAccessibleText(words.of("window.way.say", name, word));
+        String text = folded ? "" : plain || !say ? name : name + "\n" + word;
+        Dress now = new Dress(mark, text, words.of("window.way.say", name, word), shown, folded);
+        Dress before = worn.put(button, now);
+        if (now.equals(before)) {
+            return;
+        }
+        if (before == null || before.mark() != mark) {
+            pad.getChildren().setAll(sign(mark));
+            pad.getStyleClass().setAll("pad", "pad-" + mark.name().toLowerCase(java.util.Locale.ROOT));
+        }
+        button.setText(text);
+        button.setAccessibleText(now.said());
         button.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("shown"), shown);
-        button.setTooltip(folded ? new Tooltip(words.of("window.way.say", name, word)) : null);
+        button.setTooltip(folded ? new Tooltip(now.said()) : null);
     }
 
     private static Node sign(Mark mark) {

@@ -52,10 +52,6 @@ final class PictureView extends Region {
         this.drawing = drawing;
         this.pointing = new Pointing(this, answering);
         getStyleClass().add("picture");
-        getStylesheets()
-                .add(PictureView.class
-                        .getResource("/railtrim/style/pictures.css")
-                        .toExternalForm());
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(drawing.says());
         setMinSize(260, 260);

@@ -25,6 +25,14 @@ public final class Pictures {
     }
 
     /**
+     * What a picture wears. It belongs to the place where pictures come and go: a sheet that came with each picture would be read anew, and all
+     * styles around it worked out anew, with every step.
+     */
+    public static String style() {
+        return Pictures.class.getResource("/railtrim/style/pictures.css").toExternalForm();
+    }
+
+    /**
      * Keeps a picture that is shown as a file: SVG where the name ends so, else PNG.
      *
      * @param picture from {@link #of}

@@ -56,6 +56,7 @@ final class Screen {
     static PictureView laidOut(Drawing drawing, Answering answering, double width, double height) {
         PictureView view = new PictureView(drawing, answering);
         StackPane root = new StackPane(view);
+        root.getStylesheets().add(Pictures.style());
         new Scene(root, width, height);
         root.applyCss();
         root.resize(width, height);
