@@ -11,11 +11,16 @@ public final class BuiltIn {
 
     /** @param name below {@code railtrim/}, e.g. {@code regulators.json}, {@code demo-data/boards/synth.json} */
     public static String text(String name) {
+        return new String(bytes(name), StandardCharsets.UTF_8);
+    }
+
+    /** The same as it stands in the file, UTF-8. */
+    public static byte[] bytes(String name) {
         try (InputStream in = BuiltIn.class.getResourceAsStream("/railtrim/" + name)) {
             if (in == null) {
                 throw new IllegalStateException("missing inside the program: " + name);
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,14 +1,13 @@
 package railtrim.procedure;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Enumeration;
 import java.util.HashSet;
 import java.util.ResourceBundle;
 import java.util.Set;
+import railtrim.job.BuiltIn;
 
 /**
  * {@code words.properties} without taking it apart: where each line begins is noted once, and a text is made only of what is asked for. Of the
@@ -24,16 +23,12 @@ final class WordList extends ResourceBundle {
     WordList(byte[] text) {
         this.text = text;
         this.lines = new int[Integer.highestOneBit(Math.max(64, text.length / 8))];
-        java.util.Arrays.fill(lines, NOTHING);
+        Arrays.fill(lines, NOTHING);
         note();
     }
 
     static WordList builtIn() {
-        try (InputStream file = WordList.class.getResourceAsStream("/railtrim/words.properties")) {
-            return new WordList(file.readAllBytes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new WordList(BuiltIn.bytes("words.properties"));
     }
 
     /** The hash of a key is that of the string it would be, for keys are plain ASCII. */

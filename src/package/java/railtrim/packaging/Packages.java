@@ -19,7 +19,7 @@ public final class Packages {
 
     private Packages(Build build, String version) throws IOException {
         this.build = build;
-        this.version = version;
+        this.version = Wrapping.version(Build.System.here(), version);
         this.icon = new Icons(build).forThisSystem();
     }
 
@@ -30,6 +30,11 @@ public final class Packages {
         Path image = packages.image();
         System.out.println(new Sizes(build).of("application image", image));
         if (!arguments[3].equals(NO_INSTALLER)) {
+            List<String> missing = Wrapping.missing(Build.System.here(), Tool::onPath);
+            if (!missing.isEmpty()) {
+                System.err.println(Wrapping.told(Build.System.here(), missing));
+                System.exit(1);
+            }
             System.out.println(new Sizes(build).of("installer", packages.installer(image)));
         }
     }

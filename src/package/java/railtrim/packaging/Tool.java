@@ -3,11 +3,13 @@ package railtrim.packaging;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.spi.ToolProvider;
+import java.util.stream.Stream;
 
 /** Runs a tool of the development kit inside this process, or a program beside it; what goes wrong stops the build with all that was printed. */
 final class Tool {
@@ -42,6 +44,13 @@ final class Tool {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(e);
         }
+    }
+
+    /** Whether a program of that name would be found. */
+    static boolean onPath(String name) {
+        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
+                .filter(folder -> !folder.isEmpty())
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder, name)));
     }
 
     static List<String> with(List<String> some, String... more) {

@@ -23,7 +23,12 @@ class NoWindowTest {
     @Test
     void withoutGtkItsPackageIsNamedToo() {
         String line = said("Unable to load glass GTK library.");
-        assertTrue(line.contains("libgtk-3-0") && line.contains("text") && line.contains("rehearse"), line);
+        assertTrue(
+                line.contains("libgtk-3-0 ")
+                        && line.contains("libgtk-3-0t64")
+                        && line.contains("text")
+                        && line.contains("rehearse"),
+                line);
     }
 
     private static String said(String trouble) {
