@@ -16,6 +16,15 @@ final class Reveal {
     }
 
     static void within(ScrollPane scroll, Node node) {
+        reveal(scroll, node, false);
+    }
+
+    /** Its end before its top: what is said about an entry stands below it. */
+    static void endOf(ScrollPane scroll, Node node) {
+        reveal(scroll, node, true);
+    }
+
+    private static void reveal(ScrollPane scroll, Node node, boolean endFirst) {
         scroll.applyCss();
         scroll.layout();
         Node content = scroll.getContent();
@@ -30,7 +39,9 @@ final class Reveal {
             top = at.getMaxY() - view;
         }
         top = Math.min(top, at.getMinY());
-        if (at.getHeight() > view && node.isFocusWithin()) {
+        if (at.getHeight() > view && endFirst) {
+            top = at.getMaxY() - view;
+        } else if (at.getHeight() > view && node.isFocusWithin()) {
             top = Math.max(top, in(content, node.getScene().getFocusOwner()).getMaxY() + BELOW - view);
         }
         scroll.setVvalue(Math.max(0, Math.min(1, top / hidden)));

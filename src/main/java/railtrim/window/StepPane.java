@@ -18,6 +18,7 @@ import railtrim.procedure.Field;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.State.StepState;
+import railtrim.procedure.Step;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
@@ -133,16 +134,24 @@ final class StepPane {
         }
     }
 
-    /** An entry that was not taken stays where it is, and what is said about it comes into sight. */
+    /** An entry that was not taken stays where it is, and what is said about it comes into sight; else what holds the whole step back does. */
     private void revealAnswer() {
-        views.entrySet().stream()
+        Optional<Node> refused = views.entrySet().stream()
                 .filter(each -> desk.said(each.getKey())
                         .filter(verdict -> !(verdict instanceof Verdict.Accept))
                         .isPresent())
                 .map(each -> each.getValue().node())
                 .filter(Node::isFocusWithin)
-                .findFirst()
-                .ifPresent(this::reveal);
+                .findFirst();
+        refused.or(this::heldBack).ifPresent(node -> Reveal.endOf(scroll, node));
+    }
+
+    private Optional<Node> heldBack() {
+        State.StepState at = desk.shown();
+        boolean held = desk.working()
+                && at.missing().isEmpty()
+                && at.findings().stream().anyMatch(Step.Finding::blocks);
+        return held ? Optional.of(findings.node()) : Optional.empty();
     }
 
     /** What had the focus was built anew, as when the window gets narrow; left alone the focus would go to the first control of the page. */
@@ -270,6 +279,7 @@ final class StepPane {
                     .map(views::get);
             view.ifPresent(FieldView::focus);
             view.map(FieldView::node).ifPresent(this::reveal);
+            heldBack().ifPresent(node -> Reveal.endOf(scroll, node));
         }
     }
 

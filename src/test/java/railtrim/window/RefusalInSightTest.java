@@ -3,11 +3,15 @@ package railtrim.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import railtrim.job.MemoryLog;
 import railtrim.practice.Bench;
 import railtrim.procedure.Course;
@@ -19,9 +23,11 @@ class RefusalInSightTest {
     @TempDir
     Path folder;
 
-    @Test
-    void aNumberWithoutItsUnitIsAnsweredInSightOfASmallWindow() throws Exception {
+    @ParameterizedTest
+    @ValueSource(ints = {14, 21})
+    void aNumberWithoutItsUnitIsAnsweredInSightOfASmallWindow(int text) throws Exception {
         try (Opened window = Opened.sized(folder, 1024, 700)) {
+            window.size(1024, 700, text);
             Desk desk = open(window);
             while (!desk.shown().open().isEmpty()) {
                 String caution = desk.shown().open().get(0);
@@ -44,6 +50,37 @@ class RefusalInSightTest {
                 return answer != null && top(answer) >= top(scroll) && bottom(answer) <= bottom(scroll);
             });
             assertEquals("field-rail-highest", window.focused());
+        }
+    }
+
+    /** All is answered, and still Next stays shut: why is seen without looking for it. */
+    @Test
+    void whatHoldsTheStepBackComesIntoSight() throws Exception {
+        try (Opened window = Opened.sized(folder, 1024, 700)) {
+            window.size(1024, 700, 21);
+            Desk desk = open(window);
+            window.fx(() -> {
+                List.copyOf(desk.shown().open()).forEach(desk::acknowledge);
+                desk.type("board.name", "old synth", false);
+                desk.choose("supply.kind", "adapter");
+                desk.type("rail.highest", "12 V", false);
+                desk.next();
+                desk.type("chip.name", "DSP", false);
+                desk.choose("rated.known", "yes");
+                desk.type("rated.low", "15 V", false);
+                return null;
+            });
+            window.until("the last field", () -> window.focused().equals("field-rated-high"));
+            window.type("3.5 V");
+            window.press(KeyCode.ENTER);
+            String upsideDown = window.words.of("verdict.rated-upside-down");
+            window.until("why in sight", () -> {
+                Node scroll = window.shell.scene().getRoot().lookup(".step-scroll");
+                return scroll.lookupAll(".label").stream()
+                        .filter(label ->
+                                label instanceof Label said && said.getText().equals(upsideDown))
+                        .anyMatch(label -> top(label) >= top(scroll) && bottom(label) <= bottom(scroll));
+            });
         }
     }
 
