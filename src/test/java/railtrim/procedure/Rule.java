@@ -19,7 +19,7 @@ import railtrim.procedure.State.Status;
  *
  * @param check what is wrong, given the facts and the state worked out from them
  */
-record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
+public record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
     static final String LEG_PROOF = "no power before the leg is proven";
     static final String WAY_DOWN = "no decrement below the floor, or after a fault without recovery";
     static final String HOLD = "no hold point passed without its fresh reading";
@@ -45,7 +45,7 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
 
     private static final List<Step> STEPS = HalfDone.PROCEDURE.steps();
 
-    static List<Rule> all() {
+    public static List<Rule> all() {
         return List.of(
                 new Rule(LEG_PROOF, Rule::legProof),
                 new Rule(WAY_DOWN, Rule::wayDown),
@@ -61,12 +61,12 @@ record Rule(String name, BiFunction<Facts, State, Optional<String>> check) {
                 new Rule(TAKEN_BACK, Rule::takenBack));
     }
 
-    Optional<String> broken(Job job, State state) {
+    public Optional<String> broken(Job job, State state) {
         return check.apply(new Facts(Withdrawals.counting(job), job), state);
     }
 
     /** The bare facts that count, and all that is on record. */
-    record Facts(Job job, Job whole) {
+    public record Facts(Job job, Job whole) {
         /** Sequence of the last fact of a field, 0 for none. */
         long last(String field) {
             return entry(field).map(Entry::sequence).orElse(0L);

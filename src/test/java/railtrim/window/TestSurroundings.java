@@ -9,15 +9,14 @@ import railtrim.procedure.Words;
 import railtrim.window.print.Printing;
 
 /** Everything below one folder of the test's own; the system's dialogs answer with nothing. */
-record TestSurroundings(Path folder, Printing printing) implements Surroundings {
+record TestSurroundings(Path folder, Printing printing, Time time) implements Surroundings {
     /** A computer without a printer. */
     TestSurroundings(Path folder) {
         this(folder, new TestPrinting(false));
     }
 
-    @Override
-    public Time time() {
-        return Time.system();
+    TestSurroundings(Path folder, Printing printing) {
+        this(folder, printing, Time.system());
     }
 
     @Override

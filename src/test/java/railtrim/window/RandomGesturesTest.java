@@ -1,0 +1,61 @@
+package railtrim.window;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Somebody presses, types and resizes at random: no error, no word on the console, no gate passed, nothing lost, and the window answers. The long form has
+ * 10,000 gestures: {@code mvn -Pproof test -Dtest=RandomGesturesTest}, with {@code -Dgestures.seed=N} the same ones again.
+ */
+class RandomGesturesTest {
+    /**
+     * Nobody is kept waiting longer: milliseconds of the processor's time on the thread of the window. The clock's time is printed beside it; on a machine that is
+     * shared with other work it says more about that work.
+     */
+    private static final double FREEZE = 200;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aFewHundredGesturesDoNoHarm() throws Exception {
+        hold(Long.getLong("gestures.seed", 20), 320);
+    }
+
+    @Test
+    @Tag("long")
+    void tenThousandGesturesDoNoHarm() throws Exception {
+        hold(Long.getLong("gestures.seed", System.nanoTime() % 1_000_000), 10_000);
+    }
+
+    private void hold(long seed, int gestures) throws Exception {
+        System.out.println("random gestures: -Dgestures.seed=" + seed);
+        PrintStream console = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+        RandomGestures.Found found;
+        try {
+            found = RandomGestures.of(folder, seed, gestures);
+        } finally {
+            System.setErr(console);
+        }
+        System.out.println(found.gestures() + " gestures, " + found.answers() + " of them right answers, in "
+                + found.files() + " files; " + found.longest());
+        assertAll(
+                "seed " + seed,
+                () -> assertTrue(found.problems().isEmpty(), () -> String.join("\n", found.problems())),
+                () -> assertEquals("", said.toString(StandardCharsets.UTF_8)),
+                () -> assertTrue(
+                        found.longest().processor() < FREEZE,
+                        () -> found.longest().toString()));
+    }
+}
