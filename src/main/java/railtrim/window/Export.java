@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import railtrim.job.Job;
+import railtrim.procedure.Procedure;
+import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.report.Format;
@@ -26,19 +29,27 @@ final class Export {
     }
 
     void write() {
+        Job job = desk.state().job();
+        shell.write(() -> written(job));
+    }
+
+    /** Away from the window’s thread, with a state of its own: what is worked out for one is not meant for two threads. */
+    private Shell.Told written(Job job) {
         Words words = shell.words();
+        Procedure procedure = desk.course().procedure();
+        State state = procedure.state(job);
         try {
             List<Path> files = ReportWriter.write(
-                    desk.state(),
-                    desk.course().procedure(),
+                    state,
+                    procedure,
                     words.withPoint(),
                     folder,
                     EnumSet.allOf(Format.class),
                     Paper.usual(Locale.getDefault()));
-            String key = desk.state().complete() ? "window.export.done" : "window.export.unfinished";
-            shell.tell(words.of("window.export.title"), told(words, key, files));
+            String key = state.complete() ? "window.export.done" : "window.export.unfinished";
+            return new Shell.Told(words.of("window.export.title"), told(words, key, files));
         } catch (BadInput refused) {
-            shell.tell(words.of("window.export.failed"), words.of(refused.told()));
+            return new Shell.Told(words.of("window.export.failed"), words.of(refused.told()));
         }
     }
 

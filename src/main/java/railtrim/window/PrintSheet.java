@@ -18,6 +18,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.report.Paper;
 import railtrim.report.Printed;
+import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
 import railtrim.window.print.PdfPages;
 import railtrim.window.print.Preview;
@@ -98,9 +99,14 @@ final class PrintSheet {
         Paper on = paper;
         Supplier<byte[]> document = () -> {
             printer = shell.surroundings().printing().ready();
-            return wanted.pdf(state, procedure, words, on);
+            return wanted.pdf(afresh(), procedure, words, on);
         };
         preview.show(document, this::made);
+    }
+
+    /** Away from the window’s thread with a state of its own: what is worked out for one is not meant for two threads. */
+    private Optional<State> afresh() {
+        return state.map(shown -> procedure.state(shown.job()));
     }
 
     private void made(PdfPages pages) {
@@ -110,11 +116,21 @@ final class PrintSheet {
 
     /** Into the job's folder, for printing elsewhere. */
     private void save() {
+        Printed wanted = what;
+        Paper on = paper;
+        save.setDisable(true);
+        Aside.run("writing", () -> saved(wanted, on), said -> {
+            told.setText(said);
+            save.setDisable(false);
+        });
+    }
+
+    private String saved(Printed wanted, Paper on) {
         try {
-            Path file = what.write(state, procedure, words, folder, paper);
-            told.setText(words.of("window.print.saved", file.toString()));
+            Path file = wanted.write(afresh(), procedure, words, folder, on);
+            return words.of("window.print.saved", file.toString());
         } catch (BadInput refused) {
-            told.setText(words.of(refused.told()));
+            return words.of(refused.told());
         }
     }
 

@@ -3,10 +3,12 @@ package railtrim.window;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -22,6 +24,7 @@ import railtrim.procedure.State;
 import railtrim.procedure.TakeOver;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
+import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Keys;
 import railtrim.window.shelf.ShelfPage;
@@ -206,6 +209,22 @@ final class Shell {
             tell(words.of("window.open.failed"), words.of(problem.told()));
         }
     }
+
+    /** Writes, and tells what came of it. Until then a sheet says so and stays; Make safe is free under it. */
+    void write(Supplier<Told> writing) {
+        Label text = Build.prose(words.of("window.writing.text"), "sheet-text");
+        Button wait = Build.button("sheet-wait", words.of("window.sheet.close"), () -> {}, "primary");
+        wait.setDisable(true);
+        sheet.ask(words.of("window.writing"), text, wait);
+        Aside.run("writing", writing, told -> {
+            if (text.getScene() != null) {
+                tell(told.title(), told.text());
+            }
+        });
+    }
+
+    /** A sheet with something to read. */
+    record Told(String title, String text) {}
 
     void tell(String title, String text) {
         Button close = Build.button("sheet-close", words.of("window.sheet.close"), sheet::close, "primary");

@@ -62,6 +62,10 @@ final class Shelving implements ShelfDeeds {
 
     @Override
     public void write(Comparison comparison, Path folder) {
+        shell.write(() -> written(comparison, folder));
+    }
+
+    private Shell.Told written(Comparison comparison, Path folder) {
         try {
             List<Path> files = ReportWriter.document(
                     "comparison",
@@ -70,10 +74,11 @@ final class Shelving implements ShelfDeeds {
                     folder,
                     EnumSet.complementOf(EnumSet.of(Format.LABEL)),
                     Paper.usual(Locale.getDefault()));
-            shell.tell(
+            return new Shell.Told(
                     shell.words().of("window.shelf.written"), Export.told(shell.words(), "window.export.done", files));
         } catch (BadInput refused) {
-            shell.tell(shell.words().of("window.export.failed"), shell.words().of(refused.told()));
+            return new Shell.Told(
+                    shell.words().of("window.export.failed"), shell.words().of(refused.told()));
         }
     }
 

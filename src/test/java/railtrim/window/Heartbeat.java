@@ -2,6 +2,8 @@ package railtrim.window;
 
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -15,6 +17,9 @@ import javafx.application.Platform;
 final class Heartbeat implements AutoCloseable {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final long EVERY = 4;
+
+    /** Nobody is kept waiting longer: milliseconds of the processor's time, as the clock on a shared machine tells more of other work. */
+    static final double FROZEN = 200;
 
     /** @param processor milliseconds, {@code clock} milliseconds */
     record Longest(double processor, String during, double clock, String clockDuring) {
@@ -36,6 +41,7 @@ final class Heartbeat implements AutoCloseable {
     private long processor;
     private long clock;
     private String doing = "";
+    private final List<String> frozen = new ArrayList<>();
     private Longest longest = new Longest(0, "", 0, "");
 
     /** Called on the window's thread. */
@@ -60,6 +66,9 @@ final class Heartbeat implements AutoCloseable {
                 more ? doing : longest.during(),
                 later ? passed : longest.clock(),
                 later ? doing : longest.clockDuring());
+        if (used > FROZEN) {
+            frozen.add(String.format(java.util.Locale.ROOT, "%.0f ms of the processor: %s", used, doing));
+        }
         again();
         asked.set(false);
     }
@@ -72,6 +81,11 @@ final class Heartbeat implements AutoCloseable {
 
     void doing(String what) {
         doing = what;
+    }
+
+    /** What kept the window for too long. */
+    List<String> frozen() {
+        return List.copyOf(frozen);
     }
 
     Longest longest() {

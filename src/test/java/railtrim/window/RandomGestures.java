@@ -35,7 +35,13 @@ final class RandomGestures {
     private static final int REMEMBERED = 8;
 
     /** What was found, with the gestures that led there. */
-    record Found(List<String> problems, Heartbeat.Longest longest, int gestures, int answers, int files) {}
+    record Found(
+            List<String> problems,
+            List<String> frozen,
+            Heartbeat.Longest longest,
+            int gestures,
+            int answers,
+            int files) {}
 
     /** The clock of whichever bench is being worked on. */
     private static final class BenchTime implements Time {
@@ -72,24 +78,44 @@ final class RandomGestures {
 
     private Found run(int gestures) throws Exception {
         Handler log = listening();
-        Logger.getLogger("").addHandler(log);
         try (Opened window = Opened.with(new TestSurroundings(folder, new TestPrinting(true), time))) {
+            Logger.getLogger("").addHandler(log);
             // After the window has set its own: an error is a failure here, not a sheet.
             window.fx(() -> {
                 Thread.currentThread()
                         .setUncaughtExceptionHandler((thread, error) -> wrong("uncaught: " + trace(error)));
                 return null;
             });
+            comeUp(window);
             Heartbeat heart = window.fx(Heartbeat::new);
             try (heart) {
                 for (int done = 0; done < gestures; done += SITTING) {
                     sit(window, heart, Math.min(SITTING, gestures - done));
                 }
             }
-            return new Found(List.copyOf(problems), heart.longest(), gestures, answers, files);
+            return new Found(List.copyOf(problems), heart.frozen(), heart.longest(), gestures, answers, files);
         } finally {
             Logger.getLogger("").removeHandler(log);
         }
+    }
+
+    /** What is shown for the first time loads its classes; that is the start of the program and not counted. */
+    private void comeUp(Opened window) throws Exception {
+        for (String board : Practice.BOARDS.subList(0, 2)) {
+            window.fx(() -> {
+                Bench bench = new Bench(Practice.board(board), Meter.middle(), Rehearsal.chance(1));
+                Course course = new Course(Procedure.builtIn(), new MemoryLog(board, bench));
+                walk(course, new Hand(bench), DEEPEST);
+                window.shell.show(JobPage.practice(window.shell, course, bench));
+                return null;
+            });
+            window.settle();
+            window.layOut();
+        }
+        window.fx(() -> {
+            window.shell.toStart();
+            return null;
+        });
     }
 
     private void sit(Opened window, Heartbeat heart, int gestures) throws Exception {

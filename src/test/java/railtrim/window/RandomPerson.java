@@ -3,9 +3,9 @@ package railtrim.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeoutException;
 import javafx.event.Event;
 import javafx.geometry.Bounds;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -18,6 +18,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
+import javafx.stage.Screen;
 import javafx.stage.Window;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
@@ -214,8 +215,10 @@ final class RandomPerson {
     }
 
     private String resize() {
-        double wide = 720 + chance.nextInt(1000);
-        double high = 560 + chance.nextInt(600);
+        // A window larger than its screen is no window a person has, and the headless screen cannot hold one.
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        double wide = 720 + chance.nextInt((int) screen.getWidth() - 719);
+        double high = 560 + chance.nextInt((int) screen.getHeight() - 559);
         window.shell.stage().setWidth(wide);
         window.shell.stage().setHeight(high);
         return "resize to " + wide + " × " + high;
@@ -279,9 +282,5 @@ final class RandomPerson {
 
     private <T> T one(List<T> of) {
         return of.get(chance.nextInt(of.size()));
-    }
-
-    void settle() throws TimeoutException {
-        window.settle();
     }
 }

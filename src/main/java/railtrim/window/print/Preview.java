@@ -3,18 +3,17 @@ package railtrim.window.print;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
 
 /** A document as it will come out of the printer, one page at a time. Pages are drawn beside the window's own thread. */
@@ -67,25 +66,23 @@ public final class Preview {
         int mine = asked;
         picture.setImage(null);
         tell(words.of("window.print.making"));
-        aside(() -> {
-            PdfPages made = new PdfPages(document.get());
-            Platform.runLater(() -> {
-                if (mine != asked) {
-                    made.close();
-                    return;
-                }
-                shown = Optional.of(made);
-                page = 0;
-                turn(0);
-                ready.accept(made);
-            });
+        Aside.run("preview", () -> new PdfPages(document.get()), made -> {
+            if (mine != asked) {
+                made.close();
+                return;
+            }
+            shown = Optional.of(made);
+            page = 0;
+            turn(0);
+            ready.accept(made);
         });
     }
 
     /** What is still being made is not shown any more. */
     public void leave() {
         asked++;
-        shown.ifPresent(PdfPages::close);
+        // A page may just be drawn from it, and closing waits for that.
+        shown.ifPresent(made -> Aside.run("preview", () -> made.close(), () -> {}));
         shown = Optional.empty();
     }
 
@@ -100,16 +97,13 @@ public final class Preview {
     }
 
     private void draw(PdfPages made, int wanted, int mine) {
-        aside(() -> {
-            Image image = made.picture(wanted, FINER * SCALE);
-            Platform.runLater(() -> {
-                if (mine == asked) {
-                    picture.setImage(image);
-                    picture.setFitWidth(made.width() * SCALE);
-                    picture.setFitHeight(made.height() * SCALE);
-                    scroll.setVvalue(0);
-                }
-            });
+        Aside.run("preview", () -> made.picture(wanted, FINER * SCALE), image -> {
+            if (mine == asked) {
+                picture.setImage(image);
+                picture.setFitWidth(made.width() * SCALE);
+                picture.setFitHeight(made.height() * SCALE);
+                scroll.setVvalue(0);
+            }
         });
     }
 
@@ -118,11 +112,5 @@ public final class Preview {
         sheet.setAccessibleText(text);
         earlier.setDisable(true);
         later.setDisable(true);
-    }
-
-    private static void aside(Runnable work) {
-        Thread thread = new Thread(work, "preview");
-        thread.setDaemon(true);
-        thread.start();
     }
 }
