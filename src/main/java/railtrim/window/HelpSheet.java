@@ -39,6 +39,14 @@ final class HelpSheet {
     void step(Desk desk) {
         VBox body = Build.column("sheet-body");
         List<Field> fields = desk.fields();
+        if (desk.state().card().isEmpty() && !desk.atEnd()) {
+            String why = words.of("step." + desk.shown().step().id() + ".why");
+            body.getChildren().add(Build.prose(why, "help-words"));
+        }
+        if (desk.state().card().isEmpty() && !desk.atEnd()) {
+            String why = words.of("step." + desk.shown().step().id() + ".why");
+            body.getChildren().add(Build.prose(why, "help-words"));
+        }
         if (fields.isEmpty()) {
             body.getChildren().add(Build.prose(words.of("window.help.asks-nothing"), "help-words"));
         }

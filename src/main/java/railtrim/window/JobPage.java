@@ -33,6 +33,9 @@ final class JobPage {
     /** Below this width the band has no room for all is well. */
     private static final double TIGHT = 42;
 
+    /** Below this width there is no room for the picture beside the step. */
+    private static final double ONE_COLUMN = 42;
+
     /** Below this height a step that waits for its cautions, or has the stop rule below it, leaves out why it is there. */
     private static final double LOW = 34;
 
@@ -57,6 +60,7 @@ final class JobPage {
     private final Side side;
     private final Foot foot;
     private final VBox bottom;
+    private Optional<OneColumn> column = Optional.empty();
     private final Timeline seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> secondPassed()));
 
     JobPage(Shell shell, Desk desk, Kept kept) {
@@ -118,6 +122,37 @@ final class JobPage {
         step.low(page.getHeight() < LOW * shell.theme().pixels());
         way.fold(narrow);
         step.narrow(narrow);
+        oneColumn(widths < ONE_COLUMN);
+        sideWidth(widths, narrow);
+    }
+
+    private void oneColumn(boolean is) {
+        if (is == column.isPresent()) {
+            return;
+        }
+        column.ifPresent(OneColumn::leave);
+        column = is
+                ? Optional.of(new OneColumn(shell.words(), step.node(), side.node(), side.word()))
+                : Optional.empty();
+        step.brief(is);
+        showColumn();
+        page.setRight(is ? null : side.node());
+        page.setCenter(column.map(OneColumn::node).orElse(step.node()));
+    }
+
+    private void showColumn() {
+        boolean alone = desk.state().card().isPresent()
+                || desk.atEnd()
+                || desk.working() && !desk.shown().open().isEmpty();
+        String asked = desk.state().card().isPresent() + desk.shown().step().id();
+        column.ifPresent(each -> each.show(asked, alone));
+    }
+
+    private void sideWidth(double widths, boolean narrow) {
+        if (column.isPresent()) {
+            side.anyWidth();
+            return;
+        }
         side.width(Math.max(14, Math.min(34, (widths - (narrow ? 4 : 17)) * 0.42))
                 * shell.theme().pixels());
     }
@@ -185,6 +220,7 @@ final class JobPage {
         way.show();
         step.show();
         side.show();
+        showColumn();
         foot.show();
     }
 

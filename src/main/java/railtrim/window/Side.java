@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Board;
@@ -50,6 +51,18 @@ final class Side {
         buttons.get(0).fire();
     }
 
+    /** Takes what room there is. */
+    void anyWidth() {
+        side.setMinWidth(0);
+        side.setPrefWidth(Region.USE_COMPUTED_SIZE);
+        side.setMaxWidth(Double.MAX_VALUE);
+    }
+
+    /** What it is called where it can be asked for by name. */
+    String word() {
+        return words.of(bench.isPresent() ? "window.tab.bench" : "window.tab.picture");
+    }
+
     void width(double pixels) {
         side.setMinWidth(pixels);
         side.setPrefWidth(pixels);
@@ -72,7 +85,7 @@ final class Side {
                     shown.getChildren().setAll(content);
                 },
                 "chip");
-        button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        button.setMinWidth(Region.USE_PREF_SIZE);
         buttons.add(button);
     }
 }

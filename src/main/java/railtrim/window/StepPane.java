@@ -56,6 +56,7 @@ final class StepPane {
     private String built = "";
     private String goal = "";
     private boolean low;
+    private boolean brief;
     private boolean locked;
 
     StepPane(Words words, Desk desk, Shell shell, Export export, Runnable focusNext) {
@@ -102,6 +103,12 @@ final class StepPane {
         }
     }
 
+    /** Where step and picture share one place, and that is low too, there is no room for the reason; help on the step has it. */
+    void brief(boolean is) {
+        brief = is;
+        presentWhy();
+    }
+
     /** In a low window the cautions and the stop rule come before the reason. */
     void low(boolean is) {
         low = is;
@@ -110,7 +117,7 @@ final class StepPane {
 
     private void presentWhy() {
         boolean powered = desk.shown().step().power() != PowerNeed.OFF;
-        Build.present(why, !(low && (locked || powered)));
+        Build.present(why, !(low && (locked || powered || brief)));
     }
 
     void timePassed() {

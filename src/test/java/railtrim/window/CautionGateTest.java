@@ -14,6 +14,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import railtrim.job.MemoryLog;
 import railtrim.practice.Answer;
 import railtrim.practice.Bench;
@@ -72,12 +74,13 @@ class CautionGateTest {
         }
     }
 
-    @Test
-    void everyWaitingCautionIsSeenWholeInASmallWindowWithLargeText() throws Exception {
-        // 1024 by 700 at one and a half times the usual text size: the smallest window that is promised.
+    /** 1024 by 700 is the smallest window that is promised; 21 and 28 are one and a half times and twice the usual text. */
+    @ParameterizedTest
+    @ValueSource(ints = {21, 28})
+    void everyWaitingCautionIsSeenWholeInASmallWindowWithLargeText(int text) throws Exception {
         try (Opened window = Opened.sized(folder, 1024, 700)) {
             window.fx(() -> {
-                while (window.shell.theme().pixels() < 21) {
+                while (window.shell.theme().pixels() < text) {
                     window.shell.theme().bigger();
                 }
                 return null;

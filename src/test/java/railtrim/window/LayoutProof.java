@@ -10,10 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import railtrim.procedure.Words;
 
-/**
- * Every step in each of its states, from the smallest window that is promised to the largest. Text of twice its size wants a larger window than the
- * smallest: there a caution's control lies below the foot.
- */
+/** Every step in each of its states, from the smallest window that is promised to the largest, with text up to twice its size. */
 @Tag("long")
 class LayoutProof {
     @TempDir
@@ -25,6 +22,8 @@ class LayoutProof {
         "1240, 800, 14, true",
         "1240, 800, 21, false",
         "1024, 700, 21, true",
+        "1024, 700, 28, false",
+        "1024, 700, 28, true",
         "2560, 1440, 14, true",
         "2560, 1440, 28, true"
     })

@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.Callable;
 import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
@@ -45,7 +46,7 @@ final class RandomGestures {
 
     /** The clock of whichever bench is being worked on. */
     private static final class BenchTime implements Time {
-        private Time of = Time.system();
+        private volatile Time of = Time.system();
 
         @Override
         public java.time.Instant now() {
@@ -102,10 +103,10 @@ final class RandomGestures {
     /** What is shown for the first time loads its classes; that is the start of the program and not counted. */
     private void comeUp(Opened window) throws Exception {
         for (String board : Practice.BOARDS.subList(0, 2)) {
+            Bench bench = new Bench(Practice.board(board), Meter.middle(), Rehearsal.chance(1));
+            Course course = new Course(Procedure.builtIn(), new MemoryLog(board, bench));
+            walk(course, new Hand(bench), DEEPEST);
             window.fx(() -> {
-                Bench bench = new Bench(Practice.board(board), Meter.middle(), Rehearsal.chance(1));
-                Course course = new Course(Procedure.builtIn(), new MemoryLog(board, bench));
-                walk(course, new Hand(bench), DEEPEST);
                 window.shell.show(JobPage.practice(window.shell, course, bench));
                 return null;
             });
@@ -124,11 +125,11 @@ final class RandomGestures {
                 Meter.middle(),
                 Rehearsal.chance(chance.nextLong()));
         Hand hand = new Hand(bench);
-        Optional<Path> file = window.fx(() -> {
-            time.of = bench;
-            Optional<Path> begun = begin(window, bench, hand);
+        time.of = bench;
+        Optional<Path> file = begin(window, bench, hand);
+        window.fx(() -> {
             heart.again();
-            return begun;
+            return null;
         });
         Optional<Desk> own = window.shell.desk();
         RandomPerson person = window.fx(() -> new RandomPerson(window, chance));
@@ -163,20 +164,29 @@ final class RandomGestures {
         if (!kept) {
             Course course = new Course(Procedure.builtIn(), new MemoryLog(board, bench));
             walk(course, hand, deep);
-            window.shell.show(JobPage.practice(window.shell, course, bench));
+            show(window, () -> JobPage.practice(window.shell, course, bench));
         } else {
             files++;
             Files.createDirectories(file.getParent());
             Journal journal = Journal.create(file, board, bench, Mark.keptIn(folder.resolve("own")));
             Course course = new Course(Procedure.builtIn(), journal);
             walk(course, hand, deep);
-            window.shell.show(JobPage.of(window.shell, journal, course));
+            show(window, () -> JobPage.of(window.shell, journal, course));
         }
         note((kept ? "job of " : "practice of ") + board + " at "
                 + window.shell.desk().orElseThrow().shown().step().id());
         return kept ? Optional.of(file) : Optional.empty();
     }
 
+    private static void show(Opened window, Callable<JobPage> page) throws Exception {
+        window.fx(() -> {
+            window.shell.show(page.call());
+            return null;
+        });
+        window.settle();
+    }
+
+    /** Away from the window: nobody sees how the job came to be where it is. */
     private static void walk(Course course, Hand hand, int answers) {
         for (int i = 0; i < answers; i++) {
             Answer answer = hand.next(course.state(), course);
