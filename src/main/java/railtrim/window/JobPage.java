@@ -201,6 +201,7 @@ final class JobPage {
     /** A sheet lies over all but the foot, where only Make safe can be pressed. */
     void cover(boolean is) {
         List.of(band.node(), way.node(), step.node(), side.node()).forEach(node -> node.setDisable(is));
+        column.ifPresent(each -> each.node().setDisable(is));
         foot.cover(is);
     }
 
