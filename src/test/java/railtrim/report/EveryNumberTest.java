@@ -1,6 +1,7 @@
 package railtrim.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
@@ -21,6 +22,7 @@ import railtrim.procedure.Figures;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
+import railtrim.quantity.RailSign;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Drawing.Shape;
 import railtrim.report.pdf.Extracted;
@@ -138,6 +140,56 @@ class EveryNumberTest {
 
     private static double volts(Shape.Label tick) {
         return Double.parseDouble(tick.text().replace(" V", "").replace('\u2212', '-'));
+    }
+
+    /** A number of the core in the wrong place would be worse than a wrong number. */
+    @Test
+    void eachNamedFigureIsTheOneItIsNamedAfter() {
+        for (String job : List.of("finished", "negative")) {
+            Figures figures = JOBS.get(job).figures();
+            RailSign sign = new RailSign(job.equals("negative"));
+            Checklist list = Checklist.of(JOBS.get(job), SampleJobs.PROCEDURE, WORDS);
+            Map<String, String> wanted = new LinkedHashMap<>();
+            wanted.put("report.stock", sign.volts(figures.stock().orElseThrow()));
+            wanted.put("report.fitted", sign.volts(figures.fitted().orElseThrow()));
+            wanted.put("report.target", sign.volts(figures.target().orElseThrow()));
+            wanted.put("report.input", sign.volts(figures.input().orElseThrow()));
+            wanted.put("report.reference", Display.volts(figures.reference().orElseThrow()));
+            wanted.put(
+                    "report.fail",
+                    sign.volts(figures.failVoltage().orElseThrow().fail()));
+            wanted.put(
+                    "report.recommended",
+                    sign.volts(figures.budget().orElseThrow().recommended()));
+            wanted.put(
+                    "report.resistor.voltage",
+                    sign.volts(figures.chosen().orElseThrow().voltage()));
+            wanted.put(
+                    "report.resistor.added",
+                    Display.ohms(figures.chosen().orElseThrow().added()));
+            wanted.forEach((key, figure) -> {
+                List<String> said = named(list, WORDS.of(key));
+                assertFalse(said.isEmpty(), key);
+                said.forEach(value -> assertTrue(value.startsWith(figure), key + ": " + value + ", not " + figure));
+            });
+            String last = list.sections().stream()
+                    .flatMap(section -> section.blocks().stream())
+                    .filter(Block.Deeds.class::isInstance)
+                    .flatMap(block -> ((Block.Deeds) block).texts().stream())
+                    .reduce((earlier, later) -> later)
+                    .orElseThrow();
+            assertTrue(last.contains(wanted.get("report.stock")), last);
+        }
+    }
+
+    private static List<String> named(Checklist list, String name) {
+        return list.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Pairs.class::isInstance)
+                .flatMap(block -> ((Block.Pairs) block).pairs().stream())
+                .filter(pair -> pair.name().equals(name))
+                .map(Checklist.Pair::value)
+                .toList();
     }
 
     /** Only what was typed without a sign stands without one. */
