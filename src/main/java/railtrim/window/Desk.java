@@ -270,8 +270,9 @@ final class Desk {
         try {
             Verdict verdict = offered.get();
             said.put(about, verdict);
-            trouble = Optional.empty();
             if (verdict instanceof Verdict.Accept accept) {
+                // Only an entry that was kept shows that the file takes some: a refusal leaves the way on in sight.
+                trouble = Optional.empty();
                 drafts.remove(about);
                 accepted(about, accept);
             }

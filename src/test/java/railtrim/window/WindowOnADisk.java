@@ -88,7 +88,9 @@ final class WindowOnADisk {
         goOnElsewhere();
     }
 
+    /** And still told where the same is tried once more. */
     private void stuck(String trouble) throws Exception {
+        window.press(Ids.enter(FIELD));
         say("told: " + told(trouble, job.toString()));
         say("band: " + text("saved").equals(window.words.of("window.band.saved.not")));
     }
