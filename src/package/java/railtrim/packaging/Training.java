@@ -21,6 +21,10 @@ final class Training {
     /** What stands on the real screen, in the place of the one in memory. */
     private static final Pattern REAL_SCREEN = Pattern.compile("/(com/sun/glass/ui/(gtk|win|mac)/[^/]+)\\.class");
 
+    /** Read without the option parser; with one more option it is read with it, as most commands are. */
+    private static final List<String> SUM = List.of(
+            "railtrim.Main", "predict", "--place", "out-adj", "--reference", "1.25V", "--stock", "3.555V", "--leg", "220R", "--added", "1k");
+
     private final Build build;
     private final Path folder;
 
@@ -33,20 +37,17 @@ final class Training {
     static Path classes(Build build) throws IOException {
         Training training = new Training(build);
         Set<String> names = new LinkedHashSet<>();
-        names.addAll(training.loaded("start", Rehearsed.class.getName()));
-        names.addAll(training.loaded(
-                "job",
-                Rehearsed.class.getName(),
-                build.project().resolve("demo-data").resolve("finished-job.railtrim").toString()));
-        names.addAll(training.loaded(
-                "sum", "railtrim.Main", "predict", "--place", "out-adj", "--reference", "1.25V", "--stock", "3.555V",
-                "--leg", "220R", "--added", "1k"));
+        List<String> window = List.of(Rehearsed.class.getName());
+        names.addAll(training.loaded("start", window));
+        names.addAll(training.loaded("job", Tool.with(window, build.project().resolve("demo-data/finished-job.railtrim").toString())));
+        names.addAll(training.loaded("sum", SUM));
+        names.addAll(training.loaded("parsed", Tool.with(SUM, "--json")));
         names.removeIf(line -> OF_THE_TRAINING_ALONE.matcher(line).matches());
         names.addAll(training.realScreen());
         return Files.write(training.folder.resolve("classes"), names);
     }
 
-    private List<String> loaded(String name, String main, String... arguments) throws IOException {
+    private List<String> loaded(String name, List<String> started) throws IOException {
         Path list = folder.resolve(name);
         List<String> command = new ArrayList<>(List.of(
                 Tool.java(Path.of(System.getProperty("java.home"))),
@@ -57,9 +58,8 @@ final class Training {
                 "-Dmonocle.platform=Headless",
                 "-Dprism.order=sw",
                 "-cp",
-                classPath(),
-                main));
-        command.addAll(List.of(arguments));
+                classPath()));
+        command.addAll(started);
         Tool.program(Map.of(), command);
         return Files.readAllLines(list);
     }
