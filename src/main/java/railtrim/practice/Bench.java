@@ -45,6 +45,7 @@ public final class Bench implements Time {
     private final RandomGenerator chance;
     private final Wiring wiring = new Wiring();
     private final Fate fate;
+    private final Draw draw;
     private final Set<Mishap> mishaps = EnumSet.noneOf(Mishap.class);
     private final double cellVolts;
     private final double mostAtStock;
@@ -68,7 +69,8 @@ public final class Bench implements Time {
     public Bench(Board board, Meter meter, RandomGenerator chance) {
         this.board = board;
         this.chance = chance;
-        this.fate = new Fate(board);
+        this.draw = new Draw(board);
+        this.fate = new Fate(board, draw);
         this.mostAtStock = board.mostAtStock();
         this.meter = new VirtualMeter(meter, chance);
         // A fresh alkaline cell shows 1.55 to 1.62 V without load (common practice, no source).
@@ -385,17 +387,17 @@ public final class Bench implements Time {
 
     private double underLoad(Board.Work running, double celsius) {
         double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
-        return board.given(open, board.amperes(open, running, celsius));
+        return board.given(open, draw.amperes(open, running, celsius));
     }
 
     /** Current of the chip now, amperes. */
     private double drawn() {
-        return board.amperes(output(), work, fate.chipTemperature());
+        return draw.amperes(output(), work, fate.chipTemperature());
     }
 
     /** True magnitude of the output if the board ran its load now, with what is soldered to it, volts. */
     public double trueUnderLoad() {
-        return underLoad(Board.Work.NAMED, board.warmAtStock());
+        return underLoad(Board.Work.NAMED, draw.warmAtStock());
     }
 
     private double leg(Leg leg) {
@@ -445,12 +447,22 @@ public final class Bench implements Time {
         double lower = leg(Leg.LOWER);
         double reference = board.divider().reference().value();
         double open = board.divider().magnitude(upper, lower);
-        boolean regulating =
-                on && open < board.divider().input() - board.divider().dropout() && output > 0;
+        double drawn = draw.amperes(open, work, fate.chipTemperature());
+        boolean regulating = on && open < board.divider().ceiling(drawn) && output > 0;
         if (!regulating) {
-            return upper + lower == 0 ? 0 : output * lower / (upper + lower);
+            return unregulated(output, upper, lower);
         }
         return board.divider().place().loweringLeg() == Leg.LOWER ? output - reference : reference;
+    }
+
+    /** The divider alone and the pin's own current, which a floating regulator sends into the leg and one with feedback to ground draws from it. */
+    private double unregulated(double output, double upper, double lower) {
+        if (upper + lower == 0) {
+            return 0;
+        }
+        double bias = on && output > 0 ? board.divider().bias() : 0;
+        double into = board.divider().place().loweringLeg() == Leg.LOWER ? bias : -bias;
+        return (output * lower + into * upper * lower) / (upper + lower);
     }
 
     private double sign() {

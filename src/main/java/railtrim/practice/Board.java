@@ -199,26 +199,9 @@ public record Board(
                 : divider.magnitude(divider.upper().value(), total);
     }
 
-    /** Leakage doubles for every so many kelvin; from memory of chips of these years. */
-    private static final double LEAKAGE_DOUBLES = 25;
-
     /** Current of the chip at a voltage, amperes. */
     public double amperes(double volts, Work work, double celsius) {
-        if (volts <= 0) {
-            return 0;
-        }
-        double part = volts / stock();
-        double busy = switch (work) {
-            case IDLE -> load.idle();
-            case NAMED -> 1;
-            case OTHER -> load.other().map(Other::share).orElse(1.0);
-        };
-        double switching = (1 - load.leakage()) * load.clock() * busy;
-        double follows = load.kind() == Heat.LoadKind.DIGITAL ? part : 1;
-        double leaks = load.leakage() == 0
-                ? 0
-                : load.leakage() * part * Math.pow(2, (celsius - warmAtStock()) / LEAKAGE_DOUBLES);
-        return load.stockAmperes() * (switching * follows + leaks);
+        return new Draw(this).amperes(volts, work, celsius);
     }
 
     /** The same under the named load, with the chip as warm as that makes it at stock. */
@@ -228,7 +211,7 @@ public record Board(
 
     /** Temperature of the chip under the named load as its maker left it, °C. */
     double warmAtStock() {
-        return warmth.room() + warmth.chip() * stock() * load.stockAmperes();
+        return new Draw(this).warmAtStock();
     }
 
     /** Lowest output under load with {@code added} ohms across the lowering leg, volts. */

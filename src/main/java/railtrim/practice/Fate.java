@@ -5,6 +5,7 @@ import java.util.random.RandomGenerator;
 /** What the chip and the regulator go through: how warm they are, what voltages the chip had, and whether it failed. */
 final class Fate {
     private final Board board;
+    private final double warmAtStock;
     private double chipWarmth;
     private double regulatorWarmth;
     private double runOffset;
@@ -12,8 +13,9 @@ final class Fate {
     private double highest;
     private double lowest = Double.POSITIVE_INFINITY;
 
-    Fate(Board board) {
+    Fate(Board board, Draw draw) {
         this.board = board;
+        this.warmAtStock = draw.warmAtStock();
     }
 
     /** A fresh start: a fault seen before is gone, and this run's fail voltage lies where chance puts it. */
@@ -63,7 +65,7 @@ final class Fate {
 
     /** Between the cold and the hot fail voltage, by how warm the chip is against its warmth at stock. */
     private double failsBelow(Board.Work work) {
-        double full = board.warmAtStock() - board.warmth().room();
+        double full = warmAtStock - board.warmth().room();
         double share = full <= 0 ? 1 : Math.max(0, Math.min(1, chipWarmth / full));
         double cold = board.failing().cold();
         double shift = work == Board.Work.OTHER

@@ -26,6 +26,8 @@ public final class VirtualMeter {
      */
     private static final double WANDERS = 0.3;
 
+    private static final int BY_ITSELF = -1;
+
     /** It wanders up and down once in so many seconds. */
     private static final double DAY = 8 * 3600;
 
@@ -35,6 +37,8 @@ public final class VirtualMeter {
     private final double leadOhms;
     private final double phase;
     private double wander;
+    private double wanderedAt = Double.NaN;
+    private int byHand = BY_ITSELF;
 
     public VirtualMeter(Meter meter, RandomGenerator chance) {
         this.meter = meter;
@@ -48,7 +52,10 @@ public final class VirtualMeter {
 
     /** It is so many seconds later than when it was taken out. */
     void at(double seconds) {
-        wander = Math.sin(2 * Math.PI * seconds / DAY + phase);
+        if (seconds != wanderedAt) {
+            wanderedAt = seconds;
+            wander = Math.sin(2 * Math.PI * seconds / DAY + phase);
+        }
     }
 
     public Meter meter() {
@@ -57,6 +64,24 @@ public final class VirtualMeter {
 
     public double leadOhms() {
         return leadOhms;
+    }
+
+    /** Turns the dial one range on, smallest first; after the largest one the meter chooses by itself again, as it does at first. */
+    public void nextRange(Unit unit) {
+        byHand = byHand + 1 < ranges(unit).size() ? byHand + 1 : BY_ITSELF;
+    }
+
+    public void rangeByItself() {
+        byHand = BY_ITSELF;
+    }
+
+    /** The range the dial was turned to; empty where the meter chooses. */
+    public Optional<Meter.Range> rangeByHand(Unit unit) {
+        return byHand == BY_ITSELF ? Optional.empty() : Optional.of(ranges(unit).get(byHand));
+    }
+
+    private List<Meter.Range> ranges(Unit unit) {
+        return unit == Unit.VOLT ? meter.volts() : meter.ohms();
     }
 
     public Shown volts(double volts) {
@@ -70,7 +95,7 @@ public final class VirtualMeter {
 
     /** The same reading on a range so many steps too large: its last digits are gone. Empty where there is no such range, or no digit is left. */
     Optional<Shown> onLargerRange(Unit unit, double value, int up) {
-        List<Meter.Range> ranges = unit == Unit.VOLT ? meter.volts() : meter.ohms();
+        List<Meter.Range> ranges = ranges(unit);
         int right = 0;
         while (right < ranges.size() - 1 && Math.abs(value) > ranges.get(right).fullScale() * (1 + 1e-9)) {
             right++;
@@ -133,7 +158,9 @@ public final class VirtualMeter {
 
     private Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
         double passed = 0;
-        for (int i = 0; i < ranges.size(); i++) {
+        int first = Math.max(0, byHand);
+        int last = byHand == BY_ITSELF ? ranges.size() - 1 : byHand;
+        for (int i = first; i <= last; i++) {
             Meter.Range range = ranges.get(i);
             double value = onRange(truth, range, errors.get(i), passed);
             if (fits(value, range)) {

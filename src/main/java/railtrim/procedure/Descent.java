@@ -1,6 +1,7 @@
 package railtrim.procedure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,7 +19,7 @@ final class Descent {
     private static final Set<String> SAID =
             Set.of("first.seen", "down.seen", "down.end", "soak.seen", "cold.seen", "fit.seen", "fault.again");
 
-    private final Figures figures;
+    private final Given given;
     private final List<Entry> entries;
     private final List<Trial> trials = new ArrayList<>();
     private int run = 1;
@@ -39,16 +40,50 @@ final class Descent {
     private long terminal;
     private long lateFault;
 
-    private Descent(Figures figures) {
-        this.figures = figures;
-        this.entries = figures.job().entries();
+    /**
+     * What it rests on besides the facts in order.
+     *
+     * @param since sequence number of the stock reading: what came before is no way down
+     * @param step one decrement of the first way down, volts; {@code fineStep} of the later ones
+     * @param moved the last fact that can change anything: those after it need not be read
+     */
+    private record Given(
+            long since,
+            OptionalDouble stock,
+            OptionalDouble floor,
+            OptionalDouble start,
+            double step,
+            double fineStep,
+            String load,
+            long moved) {
+        static Given of(Figures figures) {
+            return new Given(
+                    figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE),
+                    figures.stock(),
+                    figures.floor(),
+                    figures.start(),
+                    figures.stepVolts(),
+                    figures.fineStepVolts(),
+                    figures.text("load.name").orElse(""),
+                    lastMove(figures.job().entries()));
+        }
     }
 
-    static Descent of(Figures figures) {
-        Descent descent = new Descent(figures);
-        long since = figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE);
-        for (int i = 0; i < descent.entries.size(); i++) {
-            if (descent.entries.get(i).sequence() > since) {
+    private Descent(Given given, List<Entry> entries) {
+        this.given = given;
+        this.entries = entries;
+    }
+
+    static Descent of(Figures figures, Recall recall) {
+        Given given = Given.of(figures);
+        return recall.once(
+                List.of("descent", given), () -> of(given, figures.job().entries()));
+    }
+
+    private static Descent of(Given given, List<Entry> entries) {
+        Descent descent = new Descent(given, entries);
+        for (int i = 0; i < entries.size(); i++) {
+            if (entries.get(i).sequence() > given.since()) {
                 descent.at = i;
                 descent.take(descent.entries.get(i));
             }
@@ -71,6 +106,16 @@ final class Descent {
         }
         boolean named = fact instanceof Fact.Note note && note.field().equals("run.load");
         return named || fact instanceof Fact.Alarm || fact instanceof Fact.Resumed || fact instanceof Fact.Power;
+    }
+
+    /** Sequence number of the last fact that moves the way down or the trimmer, 0 for none. */
+    static long lastMove(List<Entry> entries) {
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (movedBy(entries.get(i).fact())) {
+                return entries.get(i).sequence();
+            }
+        }
+        return 0;
     }
 
     private void take(Entry entry) {
@@ -179,15 +224,15 @@ final class Descent {
     }
 
     private String load() {
-        return anotherLoad ? otherLoad : figures.text("load.name").orElse("");
+        return anotherLoad ? otherLoad : given.load();
     }
 
     private boolean atFloor(double volts) {
-        return volts - figures.floor().orElse(0) < step() / 2;
+        return volts - given.floor().orElse(0) < step() / 2;
     }
 
     List<Trial> trials() {
-        return List.copyOf(trials);
+        return Collections.unmodifiableList(trials);
     }
 
     /** Whether this run is to be made with another program than the first. */
@@ -241,12 +286,12 @@ final class Descent {
 
     /** Where the present round (or, when the way down has ended, its last one) should land. */
     OptionalDouble target() {
-        if (figures.stock().isEmpty() || figures.floor().isEmpty()) {
+        if (given.stock().isEmpty() || given.floor().isEmpty()) {
             return OptionalDouble.empty();
         }
         double from = ended ? aimedFrom : position;
         double aim = Double.isNaN(from) ? reentry() : from - step();
-        return OptionalDouble.of(Math.max(figures.floor().getAsDouble(), aim));
+        return OptionalDouble.of(Math.max(given.floor().getAsDouble(), aim));
     }
 
     /** The voltage held last on the present way down; empty with the trimmer at its maximum. */
@@ -256,12 +301,12 @@ final class Descent {
 
     /** The first way down looks for the fault in whole decrements; the others know where it lies and measure it in small ones. */
     double step() {
-        return fine ? figures.fineStepVolts() : figures.stepVolts();
+        return fine ? given.fineStep() : given.step();
     }
 
     /** From the trimmer's maximum: back to where it was good before, or, on a repeat, one whole decrement above the highest fault. */
     private double reentry() {
-        double highest = figures.start().orElse(figures.stock().orElseThrow()) - figures.stepVolts();
+        double highest = given.start().orElse(given.stock().orElseThrow()) - given.step();
         OptionalDouble good = lastGood();
         if (good.isPresent()) {
             return Math.min(highest, good.getAsDouble());
@@ -271,6 +316,6 @@ final class Descent {
                 .mapToDouble(Trial::volts)
                 .max()
                 .orElse(highest);
-        return Math.min(highest, fault + figures.stepVolts());
+        return Math.min(highest, fault + given.step());
     }
 }

@@ -43,6 +43,7 @@ public final class Figures {
     private final Job job;
     private final Map<String, Entry> live = new HashMap<>();
     private final Map<String, Object> computed = new HashMap<>();
+    private final Recall recall;
     private final BoardFigures board;
     private final LineFigures line = new LineFigures(this);
     private final TrimmerFigures trimmer;
@@ -418,7 +419,7 @@ public final class Figures {
     }
 
     Descent descent() {
-        return memo("descent", () -> Descent.of(this));
+        return memo("descent", () -> Descent.of(this, recall));
     }
 
     /** Size of one decrement: 1 % of stock or two counts of the meter, whichever is more, in whole 5 mV; a choice of this program, no standard. */

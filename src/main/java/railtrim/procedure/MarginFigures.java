@@ -69,7 +69,11 @@ final class MarginFigures {
     Optional<FailVoltage> failVoltage() {
         return figures.memo(
                 "fail",
-                () -> figures.trials().isEmpty() ? Optional.empty() : attempt(() -> FailVoltage.of(figures.trials())));
+                () -> figures.trials().isEmpty()
+                        ? Optional.empty()
+                        : recall.once(
+                                List.of("fail", figures.trials()),
+                                () -> attempt(() -> FailVoltage.of(figures.trials()))));
     }
 
     Optional<MarginBudget> budget() {
@@ -81,6 +85,21 @@ final class MarginFigures {
     }
 
     private Optional<MarginBudget.Given> budgetGiven() {
+        // Where the ranges were copied from the meter's manual, any reading can tell of another one.
+        return figures.stock().isEmpty() || MeterRows.chosen(figures)
+                ? workedOut()
+                : recall.once(
+                        List.of(
+                                "given",
+                                figures.trials(),
+                                figures.stock().getAsDouble(),
+                                stepVolts(),
+                                figures.meter(),
+                                figures.sign()),
+                        this::workedOut);
+    }
+
+    private Optional<MarginBudget.Given> workedOut() {
         return failVoltage()
                 .flatMap(fail -> attempt(() -> new MarginBudget.Given(
                                 fail,

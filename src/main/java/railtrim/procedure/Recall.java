@@ -33,6 +33,12 @@ final class Recall {
         return Optional.ofNullable(looks.get(step)).filter(kept -> kept.basis().equals(basis));
     }
 
+    /** Whether the step was looked at before and said the same then to those after it, whatever else of it changed. */
+    boolean saysTheSame(String step, Standing.Kept now) {
+        Standing.Kept before = looks.get(step);
+        return before != null && before.saysAs(now);
+    }
+
     void keep(String step, Standing.Kept kept) {
         looks.put(step, kept);
     }

@@ -288,7 +288,7 @@ final class Standing {
         private final Map<String, Long> freshest = new HashMap<>();
         private final List<Look> looks = new ArrayList<>();
 
-        private final long lastMove = lastMove();
+        private final long lastMove = Descent.lastMove(entries);
         private int firstOpen = -1;
 
         Pass() {
@@ -299,22 +299,16 @@ final class Standing {
                 long base = base(step);
                 Basis basis = basis(step, base);
                 Optional<Kept> kept = asBefore ? recall.look(step.id(), basis) : Optional.empty();
-                asBefore = kept.isPresent();
-                looks.add(kept.isPresent() ? again(kept.get()) : look(step, base));
-                if (kept.isEmpty()) {
-                    recall.keep(step.id(), new Kept(basis, looks.get(i), freshest.get(step.id())));
+                if (kept.isPresent()) {
+                    looks.add(again(kept.get()));
+                } else {
+                    looks.add(look(step, base));
+                    Kept now = new Kept(basis, looks.get(i), freshest.get(step.id()));
+                    asBefore = asBefore && recall.saysTheSame(step.id(), now);
+                    recall.keep(step.id(), now);
                 }
                 firstOpen = firstOpen < 0 && !looks.get(i).done() && !offAlready(i) ? i : firstOpen;
             }
-        }
-
-        private long lastMove() {
-            for (int i = entries.size() - 1; i >= 0; i--) {
-                if (Descent.movedBy(entries.get(i).fact())) {
-                    return entries.get(i).sequence();
-                }
-            }
-            return 0;
         }
 
         private long base(Step step) {
@@ -360,17 +354,20 @@ final class Standing {
             boolean skipped = step.skippable() && all.stream().anyMatch(entry -> leftOut(entry, base));
             List<String> open = skipped ? List.of() : open(step, all, reopening);
             List<String> missing = skipped ? List.of() : missing(step, counting);
-            // Answered once, and now not even the question is known: it will come when what it rests on is answered.
-            boolean waiting =
-                    step.fields().stream().noneMatch(field -> field.asked().test(figures));
-            List<Finding> findings = new ArrayList<>(outside(step, counting));
+            List<Finding> findings = counting.isEmpty() ? new ArrayList<>() : outside(step, counting);
             findings.addAll(
                     counting.isEmpty() && current() >= 0
                             ? List.of()
                             : step.checks().apply(figures));
-            boolean before =
-                    all.stream().anyMatch(entry -> Figures.fieldOf(entry.fact()).isPresent());
-            if (waiting && before && !skipped) {
+            boolean before = false;
+            for (Entry entry : all) {
+                before |= Figures.fieldOf(entry.fact()).isPresent();
+            }
+            if (before
+                    && !skipped
+                    && step.fields().stream().noneMatch(field -> field.asked().test(figures))) {
+                // Answered once, and now not even the question is known: it will come when what it rests on is
+                // answered.
                 missing = step.fields().stream().map(Field::id).limit(1).toList();
             }
             Look look = new Look(step, true, skipped, before, open, missing, findings, counting);
@@ -472,16 +469,19 @@ final class Standing {
 
         /** What was and what was not seen of a wait that was broken off, and an answer that came too soon. */
         private List<Finding> wait(Step step, List<Entry> all) {
+            if (step.dwellSeconds() == 0) {
+                return List.of();
+            }
             List<Finding> findings = new ArrayList<>();
             Optional<Entry> early = all.stream()
-                    .filter(entry -> step.dwellSeconds() > 0 && !Dwell.kept(entries, place(entry), step))
+                    .filter(entry -> !Dwell.kept(entries, place(entry), step))
                     .reduce((one, other) -> other);
             if (early.isPresent()) {
                 findings.add(Checks.warns(
                         "dwell.too-soon",
                         Display.of(Dwell.passed(entries, place(early.get()), step.id()), Unit.SECOND),
                         Display.of(step.dwellSeconds(), Unit.SECOND)));
-            } else if (dwellSeen.containsKey(step.id()) && step.dwellSeconds() > 0) {
+            } else if (dwellSeen.containsKey(step.id())) {
                 findings.add(Checks.says(
                         "dwell.broken-off",
                         Display.of(Math.min(step.dwellSeconds(), dwellSeen.get(step.id())), Unit.SECOND),
@@ -493,9 +493,10 @@ final class Standing {
         private List<Finding> outside(Step step, List<Entry> counting) {
             List<Finding> findings = new ArrayList<>();
             for (Field field : step.fields()) {
-                if (field instanceof Field.Number number && number.asked().test(figures)) {
+                if (field instanceof Field.Number number) {
                     figures.entry(number.id())
                             .filter(counting::contains)
+                            .filter(entry -> number.asked().test(figures))
                             .flatMap(entry -> Judge.outside(figures, number, ((Fact.Reading) entry.fact()).value()))
                             .ifPresent(findings::add);
                 }
@@ -656,7 +657,12 @@ final class Standing {
             Power power) {}
 
     /** How a step looked the last time, and on what that rested. */
-    record Kept(Object basis, Look look, long freshest) {}
+    record Kept(Object basis, Look look, long freshest) {
+        /** Whether steps after it cannot tell the one from the other: the same facts count, and they are as fresh. */
+        boolean saysAs(Kept other) {
+            return freshest == other.freshest && look.counting().equals(other.look.counting());
+        }
+    }
 
     record Look(
             Step step,

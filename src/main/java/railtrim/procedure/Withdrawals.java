@@ -20,7 +20,7 @@ final class Withdrawals {
 
     /** The job as it counts: without what was taken back. A change of power taken back is an alarm instead, so that the rail is proven dead. */
     static Job counting(Job job) {
-        if (job.entries().stream().noneMatch(entry -> entry.fact() instanceof Fact.Withdrawn)) {
+        if (!anyIn(job.entries())) {
             return job;
         }
         List<Entry> kept = new ArrayList<>();
@@ -37,6 +37,16 @@ final class Withdrawals {
             }
         }
         return new Job(job.name(), kept, job.origin());
+    }
+
+    /** A plain loop: it is asked after every fact of a job. */
+    private static boolean anyIn(List<Entry> entries) {
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (entries.get(i).fact() instanceof Fact.Withdrawn) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The entry that could be taken back now. */

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  * The circuit simulator ngspice as a second opinion on the sums: it solves the network and knows nothing of the law in {@link Circuit}. It
  * proves the algebra and not the part: no minimum load, no heat, no real open pin, and the dropouts are fixed numbers.
  */
-final class Simulator {
+public final class Simulator {
     /** Regulators as ideal sources: floating, feedback to ground, negative. The output is held between 0 and the input less the dropout. */
     private static final String PARTS = """
             .subckt floatreg in out adj gnd vref=1.25 iadj=50u vdo=1.2
@@ -44,7 +44,7 @@ final class Simulator {
     private Simulator() {}
 
     /** Skips the test, saying why, where ngspice is not installed; on the build server (CI=true) that is a failure. */
-    static void required() {
+    public static void required() {
         if (installed()) {
             return;
         }
@@ -61,7 +61,7 @@ final class Simulator {
      * @param nodes those whose voltage is wanted
      * @return volts by node. Fails where one was not printed: ngspice ends with 0 even where it found no solution.
      */
-    static Map<String, Double> voltages(Path folder, String elements, String... nodes) {
+    public static Map<String, Double> voltages(Path folder, String elements, String... nodes) {
         StringBuilder netlist = new StringBuilder("second opinion\n" + PARTS + elements.strip() + "\n");
         netlist.append(".control\nset numdgt=12\nop\n");
         for (String node : nodes) {
@@ -86,7 +86,7 @@ final class Simulator {
      * @param circuits each with the node {@code out}
      * @return volts of {@code out}, circuit by circuit
      */
-    static List<Double> outputs(Path folder, List<String> circuits) {
+    public static List<Double> outputs(Path folder, List<String> circuits) {
         StringBuilder orders = new StringBuilder("many circuits\n.control\nset numdgt=12\n");
         try {
             for (int i = 0; i < circuits.size(); i++) {
@@ -108,7 +108,7 @@ final class Simulator {
     }
 
     /** A number as the simulator reads it, whatever the country. */
-    static String number(double value) {
+    public static String number(double value) {
         return String.format(Locale.ROOT, "%.12e", value);
     }
 

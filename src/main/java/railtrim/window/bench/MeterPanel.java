@@ -5,11 +5,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
+import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
 
 /** The meter: its display, volts or ohms, and what the probes are held to. */
@@ -20,6 +22,7 @@ final class MeterPanel implements BenchView.Panel {
     private final Label display = Build.label("", "meter-display");
     private final Map<Workbench.Mode, ToggleButton> modes = new EnumMap<>(Workbench.Mode.class);
     private final Map<Workbench.Held, ToggleButton> places = new EnumMap<>(Workbench.Held.class);
+    private final Button range;
     private final VBox box;
 
     MeterPanel(Words words, Workbench work, Consumer<Runnable> deed) {
@@ -35,9 +38,11 @@ final class MeterPanel implements BenchView.Panel {
             modes.put(mode, button);
             dial.getChildren().add(button);
         }
+        range = Build.button("meter-range", "", () -> deed.accept(work::nextRange), "plain");
         dial.getChildren()
                 .add(Build.button(
                         "meter-again", words.of("window.bench.again"), () -> deed.accept(work::measure), "plain"));
+        dial.getChildren().add(range);
         FlowPane held = flow();
         for (Workbench.Held place : Workbench.Held.values()) {
             ToggleButton button =
@@ -57,6 +62,12 @@ final class MeterPanel implements BenchView.Panel {
     public void show() {
         display.setText(work.display());
         display.setAccessibleText(words.of("window.bench.display", work.display()));
+        range.setText(work.bench()
+                .meter()
+                .rangeByHand(work.unit())
+                .map(chosen -> words.of("window.bench.range.to", Display.of(chosen.fullScale(), work.unit())))
+                .orElseGet(() -> words.of("window.bench.range.itself")));
+        range.setAccessibleText(range.getText());
         modes.forEach((mode, button) -> button.setSelected(mode == work.mode()));
         places.forEach((place, button) -> button.setSelected(place == work.held()));
         places.get(Workbench.Held.TRIMMER).setDisable(work.trimmer().isEmpty());

@@ -34,6 +34,7 @@ public final class Papers {
                                 "window.papers.range", Display.volts(range.low()), Display.volts(range.high())))
                         .orElseGet(() -> words.of("window.papers.unknown")));
         line("load", board.load().name());
+        board.load().other().ifPresent(other -> line("other-load", other.name()));
         regulator(board.regulator());
     }
 

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Bench;
+import railtrim.practice.Board;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
@@ -22,6 +23,7 @@ final class PowerPanel implements BenchView.Panel {
     private final Bench bench;
     private final Button power;
     private final Button load;
+    private final Button otherLoad;
     private final Label seen = Build.prose("", "bench-seen");
     private final Label warmth = Build.prose("", "help");
     private final VBox box;
@@ -33,7 +35,10 @@ final class PowerPanel implements BenchView.Panel {
         load = Build.button("bench-load", "", () -> deed.accept(() -> work.load(!bench.isLoaded())), "plain");
         Button minute = Build.button(
                 "bench-minute", words.of("window.bench.minute"), () -> deed.accept(() -> work.pass(60)), "plain");
-        FlowPane row = new FlowPane(power, load, minute);
+        otherLoad = Build.button(
+                "bench-other-load", words.of("window.bench.load.other"), () -> deed.accept(work::otherLoad), "plain");
+        Build.present(otherLoad, bench.board().load().other().isPresent());
+        FlowPane row = new FlowPane(power, load, otherLoad, minute);
         row.getStyleClass().add("bench-flow");
         seen.setId("bench-seen");
         box = Build.column("bench-panel", row, seen, warmth);
@@ -51,6 +56,7 @@ final class PowerPanel implements BenchView.Panel {
         load.setText(words.of(bench.isLoaded() ? "window.bench.load.stop" : "window.bench.load.start"));
         load.setAccessibleText(load.getText());
         load.setDisable(!bench.isOn());
+        otherLoad.setDisable(!bench.isOn() || bench.work() == Board.Work.OTHER);
         seen.setText(seen());
         warmth.setText(words.of(
                 "window.bench.warmth",
@@ -65,7 +71,13 @@ final class PowerPanel implements BenchView.Panel {
             return words.of("window.bench.seen.off");
         }
         String state = words.of("option.seen." + bench.seen().id());
-        return words.of(bench.isLoaded() ? "window.bench.seen.loaded" : "window.bench.seen.idle", state);
+        return words.of(
+                switch (bench.work()) {
+                    case IDLE -> "window.bench.seen.idle";
+                    case NAMED -> "window.bench.seen.loaded";
+                    case OTHER -> "window.bench.seen.other";
+                },
+                state);
     }
 
     private static String degrees(double celsius) {

@@ -99,6 +99,16 @@ final class Workbench {
 
     void mode(Mode chosen) {
         mode = chosen;
+        bench.meter().rangeByItself();
+        measure();
+    }
+
+    Unit unit() {
+        return mode == Mode.VOLTS ? Unit.VOLT : Unit.OHM;
+    }
+
+    void nextRange() {
+        bench.meter().nextRange(unit());
         measure();
     }
 
@@ -132,6 +142,11 @@ final class Workbench {
         } else {
             bench.stopLoad();
         }
+        measure();
+    }
+
+    void otherLoad() {
+        bench.runOther(1);
         measure();
     }
 
