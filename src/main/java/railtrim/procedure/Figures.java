@@ -49,7 +49,6 @@ public final class Figures {
     private final TrimmerFigures trimmer;
     private final MarginFigures margin;
     private final ResistorFigures resistor;
-    private final Recall recall;
     private State.Power power = State.Power.OFF;
 
     Figures(Job job, RegulatorFamilies families, Recall recall) {
