@@ -192,7 +192,7 @@ final class StepPane {
         cautions.show(state, working);
         body.pseudoClassStateChanged(LOCKED, locked);
         showFields(state);
-        placeAction(state);
+        placeAction();
         marks.show(built, desk.state().figures());
         outside.show(state, working);
         findings.show(state);
@@ -204,14 +204,14 @@ final class StepPane {
     }
 
     /** Always in sight; it stands back below cautions that have to be read first, and below what has to be read first. */
-    private void placeAction(StepState state) {
-        Optional<String> proof = desk.working() ? desk.course().deedWaitsFor() : Optional.empty();
+    private void placeAction() {
+        Optional<String> proof = proofToCome();
         String deed = words.of("step." + built + ".action");
         action.setText(proof.map(field -> words.of(
                         field.endsWith(".dead") ? "window.action.rail-first" : "window.action.pins-first", deed))
                 .orElse(deed));
         action.pseudoClassStateChanged(LOCKED, proof.isPresent());
-        if (!state.step().proofs().isEmpty()) {
+        if (proof.isPresent()) {
             return;
         }
         if (locked && !body.getChildren().contains(action)) {
@@ -231,6 +231,11 @@ final class StepPane {
         scroll.setVvalue(0);
     }
 
+    /** The reading the deed waits for. */
+    private Optional<String> proofToCome() {
+        return desk.working() ? desk.course().deedWaitsFor() : Optional.empty();
+    }
+
     private void showFields(StepState state) {
         List<Field> asked = state.step().fields().stream()
                 .filter(field -> field.asked().test(desk.state().figures()))
@@ -238,7 +243,7 @@ final class StepPane {
         List<Node> nodes = new ArrayList<>(
                 asked.stream().map(this::view).map(FieldView::node).toList());
         long proofs = state.step().proofs().stream().filter(asked::contains).count();
-        if (proofs > 0) {
+        if (proofToCome().isPresent()) {
             nodes.add((int) proofs, action);
         }
         if (!fields.getChildren().equals(nodes)) {

@@ -1,6 +1,7 @@
 package railtrim.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -81,6 +82,27 @@ class RefusalInSightTest {
                                 label instanceof Label said && said.getText().equals(upsideDown))
                         .anyMatch(label -> top(label) >= top(scroll) && bottom(label) <= bottom(scroll));
             });
+        }
+    }
+
+    /** The deed stands below the rail until that reads dead; then it is at the top, where it stays in sight. */
+    @Test
+    void theDeedComesIntoSightOnceItsTimeHasCome() throws Exception {
+        Moment clip = Moments.of("sound-board").stream()
+                .filter(moment -> moment.name().equals("clip fresh"))
+                .findFirst()
+                .orElseThrow();
+        try (Opened window = Opened.in(folder)) {
+            window.size(1024, 700, 21);
+            Desk desk = window.show(clip, Procedure.builtIn());
+            assertTrue(top(window.node("action")) > bottom(window.node("field-clip-dead")));
+            window.fx(() -> {
+                desk.type("clip.dead", "3 mV", false);
+                return null;
+            });
+            window.layOut();
+            double first = top(window.shell.scene().getRoot().lookup(".step-scroll"));
+            assertTrue(bottom(window.node("action")) <= first);
         }
     }
 
