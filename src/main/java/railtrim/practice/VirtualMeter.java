@@ -22,7 +22,7 @@ public final class VirtualMeter {
 
     /**
      * So much of the promised error in proportion is not fixed but wanders over the day: for a bench meter the 24-hour figure is about 0.4 of the
-     * one-year figure (Agilent 34401A, specifications, 10 V range: 15 and 35 ppm of reading).
+     * one-year figure (Agilent 34401A, 10 V range: 15 and 35 ppm of reading; from memory).
      */
     private static final double WANDERS = 0.3;
 

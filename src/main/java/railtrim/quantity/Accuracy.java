@@ -30,7 +30,7 @@ public record Accuracy(double percent, double digits, double resolution) {
     /**
      * Standard uncertainty of the difference between two readings of nearly the same value, with one meter on one range within the days of one job.
      * What is in both falls out: the offset, and of the error in proportion all but what wanders meanwhile. That is 0.57 of the year's figure (Agilent
-     * 34401A, specifications, 10 V range: 20 ppm of reading in 90 days, 35 ppm in a year); a hand meter is taken to do likewise. Each reading
+     * 34401A, 10 V range: 20 ppm of reading in 90 days, 35 ppm in a year; figures from memory); a hand meter is taken to do likewise, our own choice. Each reading
      * also stands within one count: half for rounding, half for a last digit that flickers. All rectangular.
      */
     public double differenceUncertainty(double reading) {
