@@ -35,12 +35,12 @@ public final class MoreBelow {
         return new MoreBelow(scroll, words).box;
     }
 
-    /** The line keeps its place while there is too much for the whole box, so that coming and going it moves nothing. */
+    /** The line keeps its place while there is too much for the whole box, so that coming and going it moves nothing; where not even it fits, it is left out. */
     private void look() {
         double whole = scroll.getContent().getLayoutBounds().getHeight();
         double seen = scroll.getViewportBounds().getHeight();
         double below = (1 - scroll.getVvalue()) * (whole - seen);
-        line.setManaged(whole > box.getHeight() + SLACK);
+        line.setManaged(whole > box.getHeight() + SLACK && box.getHeight() >= line.prefHeight(-1));
         line.setVisible(line.isManaged() && below > SLACK);
     }
 }
