@@ -183,7 +183,7 @@ final class Slips implements Worker {
     /** The answer itself was wrong, so an objection to it is an objection to the slip. */
     private static boolean atOnce(Case made) {
         Slip slip = made.slip;
-        return made.field.equals("solder.leg")
+        return slip == Slip.WRONG_LEG && made.field.equals("solder.leg")
                 || slip.onPaper()
                 || slip == Slip.NO_COLD_START
                 || slip == Slip.OVERSHOOT

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamilies;
+import railtrim.job.Entry;
 import railtrim.procedure.Field.Outside;
 import railtrim.procedure.Step.Picture;
 import railtrim.quantity.Unit;
@@ -345,10 +346,13 @@ final class Steps {
 
     /** Where a trimmer sits already, the leg does not read as it did; it comes off where legs or trimmer are measured by themselves. */
     private static boolean legIsBare(Figures figures) {
-        long soldered = figures.lastOf("solder.pair");
-        boolean proven = figures.lastOf("proof.total") > soldered;
-        boolean off = soldered <= Math.max(figures.lastOf("leg.ohms"), figures.lastOf("trimmer.max"));
-        return figures.number("solder.leg").isPresent() || !proven || off;
+        long off = Math.max(figures.lastOf("leg.ohms"), figures.lastOf("trimmer.max"));
+        long soldered = figures.history("solder.pair").stream()
+                .mapToLong(Entry::sequence)
+                .filter(sequence -> sequence > off)
+                .findFirst()
+                .orElse(Long.MAX_VALUE);
+        return figures.number("solder.leg").isPresent() || figures.lastOf("proof.total") < soldered;
     }
 
     private static void firstPower(List<Step> steps) {

@@ -371,6 +371,18 @@ class SeededSlipsTest {
         assertEquals("proof", job.current());
     }
 
+    /** 34: a joint is made again with the trimmer in place: the bare leg, which is not there to read, is not asked for. */
+    @Test
+    void aJointMadeAgainAsksForNoBareLeg() {
+        HalfDone job = HalfDone.upTo("smooth");
+        job.course.reopen("solder", "a cold joint");
+        job.workTo("solder");
+        job.course.type("solder.dead", "0 V", false);
+        assertTrue(job.course.deedWaitsFor().isEmpty());
+        job.course.choose("solder.pair", "adjust-ground");
+        assertEquals("proof", job.current());
+    }
+
     private static void readsLower(HalfDone job) {
         double came = job.course.state().figures().history("base.rail").stream()
                 .mapToDouble(entry -> ((Fact.Reading) entry.fact()).value())
