@@ -76,7 +76,7 @@ final class Descent {
 
     static Descent of(Figures figures, Recall recall) {
         Given given = Given.of(figures);
-        return recall.once(
+        return recall.onceInThisJob(
                 List.of("descent", given), () -> of(given, figures.job().entries()));
     }
 

@@ -19,14 +19,34 @@ final class Recall {
 
     private final LastDigits lastDigits = new LastDigits();
 
-    private final Map<List<Object>, Object> known = new LinkedHashMap<>(MOST, 0.75f, true) {
+    private final Map<List<Object>, Object> ofThisJob = new Latest();
+    private final Map<List<Object>, Object> known;
+
+    Recall() {
+        this(new Latest());
+    }
+
+    private Recall(Map<List<Object>, Object> known) {
+        this.known = known;
+    }
+
+    /** For another course of events: it recalls the sums, and nothing that takes a fact of this job for known by its number. */
+    Recall elsewhere() {
+        return new Recall(known);
+    }
+
+    private static final class Latest extends LinkedHashMap<List<Object>, Object> {
         private static final long serialVersionUID = 1L;
+
+        Latest() {
+            super(MOST, 0.75f, true);
+        }
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<List<Object>, Object> eldest) {
             return size() > MOST;
         }
-    };
+    }
 
     /** How the step looked the last time, where it rested on the very same. */
     Optional<Standing.Kept> look(String step, Object basis) {
@@ -48,8 +68,17 @@ final class Recall {
     }
 
     /** @param inputs the sum's name and everything it depends on, each with a true {@code equals} */
-    @SuppressWarnings("unchecked")
     <T> T once(List<Object> inputs, Supplier<T> sum) {
+        return once(known, inputs, sum);
+    }
+
+    /** @param inputs may name facts of this job by their numbers: a job only grows */
+    <T> T onceInThisJob(List<Object> inputs, Supplier<T> sum) {
+        return once(ofThisJob, inputs, sum);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> T once(Map<List<Object>, Object> known, List<Object> inputs, Supplier<T> sum) {
         Object value = known.get(inputs);
         if (value == null) {
             value = sum.get();

@@ -79,7 +79,7 @@ final class Explorer {
 
     /** @param stopAt a rule whose breach ends the exploration, "" for none */
     Explorer from(Job start, int detours, String stopAt) {
-        arrive(start, procedure.state(start, recall), detours, "");
+        arrive(start, procedure.state(start, recall.elsewhere()), detours, "");
         while (!waiting.isEmpty() && moves < limit && !broken.containsKey(stopAt)) {
             expand(waiting.poll());
         }
@@ -349,7 +349,7 @@ final class Explorer {
                 new Fact.Resumed("resume", 60));
         moves++;
         Job job = node.job().with(closed);
-        arrive(job, procedure.state(job, recall), node.detours() - 1, node.way() + " closed and opened");
+        arrive(job, procedure.state(job, recall.elsewhere()), node.detours() - 1, node.way() + " closed and opened");
     }
 
     /** The last entry; where that cannot be taken back, a file says that it was. */
@@ -374,13 +374,17 @@ final class Explorer {
         Fork log = new Fork(node.job(), 5);
         log.append(fact);
         moves++;
-        arrive(log.job(), procedure.state(log.job(), recall), node.detours() - 1, node.way() + " by hand " + fact);
+        arrive(
+                log.job(),
+                procedure.state(log.job(), recall.elsewhere()),
+                node.detours() - 1,
+                node.way() + " by hand " + fact);
     }
 
     /** @param how "" for the good move, which is no detour */
     private void offer(Node node, String how, long later, Consumer<Course> move) {
         Fork log = new Fork(node.job(), later);
-        Course course = new Course(procedure, log, recall, node.state());
+        Course course = new Course(procedure, log, recall.elsewhere(), node.state());
         move.accept(course);
         moves++;
         if (log.job().last() > node.job().last()) {
@@ -398,6 +402,6 @@ final class Explorer {
     }
 
     private Course course(Node node, long later) {
-        return new Course(procedure, new Fork(node.job(), later), recall, node.state());
+        return new Course(procedure, new Fork(node.job(), later), recall.elsewhere(), node.state());
     }
 }
