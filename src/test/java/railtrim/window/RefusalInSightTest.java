@@ -46,7 +46,7 @@ class RefusalInSightTest {
             window.type("1200");
             window.press(KeyCode.ENTER);
             window.until("the answer in sight", () -> {
-                Node scroll = window.shell.scene().getRoot().lookup(".step-scroll");
+                Node scroll = window.node("step-scroll");
                 Node answer = scroll.lookup(".verdict-bad");
                 return answer != null && top(answer) >= top(scroll) && bottom(answer) <= bottom(scroll);
             });
@@ -76,7 +76,7 @@ class RefusalInSightTest {
             window.press(KeyCode.ENTER);
             String upsideDown = window.words.of("verdict.rated-upside-down");
             window.until("why in sight", () -> {
-                Node scroll = window.shell.scene().getRoot().lookup(".step-scroll");
+                Node scroll = window.node("step-scroll");
                 return scroll.lookupAll(".label").stream()
                         .filter(label ->
                                 label instanceof Label said && said.getText().equals(upsideDown))
@@ -101,7 +101,7 @@ class RefusalInSightTest {
                 return null;
             });
             window.layOut();
-            double first = top(window.shell.scene().getRoot().lookup(".step-scroll"));
+            double first = top(window.node("step-scroll"));
             assertTrue(bottom(window.node("action")) <= first);
         }
     }

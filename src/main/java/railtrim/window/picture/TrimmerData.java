@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Figures;
 import railtrim.procedure.State;
@@ -34,7 +35,14 @@ record TrimmerData(
         UNKNOWN,
         MAXIMUM,
         BETWEEN,
-        MINIMUM
+        MINIMUM;
+
+        /** Empty for what nobody was offered, as a job from elsewhere may say. */
+        private static Optional<At> named(String option) {
+            return Stream.of(values())
+                    .filter(at -> at.name().toLowerCase(Locale.ROOT).equals(option))
+                    .findFirst();
+        }
     }
 
     static TrimmerData of(State state) {
@@ -62,9 +70,7 @@ record TrimmerData(
                         ? value(hand, Trimmers.InHand::lowest)
                         : value(picked, each -> stop.isPresent() ? each.lowest() : each.lowestBare()),
                 most.isPresent(),
-                figures.choice("trimmer.at")
-                        .map(at -> At.valueOf(at.toUpperCase(Locale.ROOT)))
-                        .orElse(At.UNKNOWN),
+                figures.choice("trimmer.at").flatMap(At::named).orElse(At.UNKNOWN),
                 figures.sign());
     }
 
