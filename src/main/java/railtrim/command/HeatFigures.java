@@ -204,7 +204,7 @@ final class HeatFigures implements Asked {
             sheet.say(words.of("command.heat.regulator-resistance", kelvinPerWatt(resistance)));
         }
         if (outline != null) {
-            double perWatt = Named.outline("--package", outline).junctionToCase();
+            double perWatt = Named.junctionToCase("--package", outline);
             double inside = Heat.junction(before, powers.regulatorBefore(), perWatt);
             double insideAfter = Heat.junction(after, powers.regulatorAfter(), perWatt);
             boolean hot = Math.max(inside, insideAfter) > Heat.HOTTEST_JUNCTION;

@@ -2,6 +2,7 @@ package railtrim.command;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import railtrim.circuit.Outline;
 import railtrim.parts.Series;
@@ -16,16 +17,24 @@ final class Named {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** Kelvin per watt of a package of which that is known. */
+    static double junctionToCase(String option, String text) {
+        return outline(option, text)
+                .junctionToCase()
+                .orElseThrow(() -> unknown(option, text, outline -> !outline.plain()));
+    }
+
     static Outline outline(String option, String text) {
         return Arrays.stream(Outline.values())
                 .filter(outline -> outline.id().equalsIgnoreCase(text.strip()))
                 .findFirst()
-                .orElseThrow(() -> new BadOption(
-                        option,
-                        Message.of(
-                                "command.wrong.package",
-                                Typed.shown(text),
-                                Arrays.stream(Outline.values()).map(Outline::id).collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> unknown(option, text, outline -> true));
+    }
+
+    private static BadOption unknown(String option, String text, Predicate<Outline> offered) {
+        String known =
+                Arrays.stream(Outline.values()).filter(offered).map(Outline::id).collect(Collectors.joining(", "));
+        return new BadOption(option, Message.of("command.wrong.package", Typed.shown(text), known));
     }
 
     static Series series(String option, String text) {

@@ -69,7 +69,11 @@ final class Choices {
 
     static List<Option> outlines() {
         return Arrays.stream(Outline.values())
-                .map(outline -> new Option(outline.id(), Message.of("option.reg.outline.named", outline.id())))
+                .map(outline -> new Option(
+                        outline.id(),
+                        outline.plain()
+                                ? Message.of("option.reg.outline.plain", String.valueOf(outline.pins()))
+                                : Message.of("option.reg.outline.named", outline.id())))
                 .toList();
     }
 

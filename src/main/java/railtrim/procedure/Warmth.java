@@ -101,10 +101,9 @@ public record Warmth(Part chip, Part regulator, OptionalDouble junctionBefore, O
     }
 
     private static OptionalDouble junction(Figures figures, OptionalDouble atCase, double watts) {
-        Optional<Outline> outline = figures.outline();
-        return atCase.isPresent() && outline.isPresent() && watts >= 0
-                ? OptionalDouble.of(
-                        Heat.junction(atCase.getAsDouble(), watts, outline.get().junctionToCase()))
+        OptionalDouble perWatt = figures.outline().map(Outline::junctionToCase).orElse(OptionalDouble.empty());
+        return atCase.isPresent() && perWatt.isPresent() && watts >= 0
+                ? OptionalDouble.of(Heat.junction(atCase.getAsDouble(), watts, perWatt.getAsDouble()))
                 : OptionalDouble.empty();
     }
 }

@@ -36,7 +36,7 @@ final class PackageDrawing {
     private List<Shape> draw(double x, double top) {
         shapes.add(new Shape.Label(x, top + 4, outline.id(), "strong", "middle"));
         double bodyTop = top + 16;
-        if (outline == Outline.SOIC_8 || outline == Outline.SOT_23_5) {
+        if (outline.twoSides()) {
             twoSides(x, bodyTop);
         } else {
             oneSide(x, bodyTop);

@@ -43,7 +43,7 @@ class NamesInFilesTest {
                 "circuit.pin-role-unknown");
     }
 
-    /** The makers' names of the packages. */
+    /** The makers' names of the packages; any other by its pins. */
     @Test
     void anOutlineIsFoundByTheNameItIsWrittenWith() {
         assertNames(
@@ -57,7 +57,13 @@ class NamesInFilesTest {
                         "SOT-223",
                         "SOT-23",
                         "SOT-23-5",
-                        "SOIC-8"),
+                        "SOIC-8",
+                        "3-pin",
+                        "4-pin",
+                        "5-pin",
+                        "6-pin",
+                        "7-pin",
+                        "8-pin"),
                 Outline.values(),
                 Outline::id,
                 Outline::of,
@@ -80,12 +86,12 @@ class NamesInFilesTest {
     void aPackageWithATabIsCoolerInsideThanOneWithout() {
         double worstTab = Arrays.stream(Outline.values())
                 .filter(Outline::hasTab)
-                .mapToDouble(Outline::junctionToCase)
+                .flatMapToDouble(outline -> outline.junctionToCase().stream())
                 .max()
                 .orElseThrow();
         double bestBody = Arrays.stream(Outline.values())
                 .filter(outline -> !outline.hasTab())
-                .mapToDouble(Outline::junctionToCase)
+                .flatMapToDouble(outline -> outline.junctionToCase().stream())
                 .min()
                 .orElseThrow();
         assertTrue(worstTab < bestBody, worstTab + " " + bestBody);

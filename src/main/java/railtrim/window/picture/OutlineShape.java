@@ -104,7 +104,24 @@ record OutlineShape(
                         true,
                         bothSides(33, 16, 10, -36, -12, 12, 36),
                         false);
+            case PLAIN_3 -> plain(Bounds.middle(84, 48), false, row(24, 20, 10, -28, 0, 28), false);
+            case PLAIN_4, PLAIN_5, PLAIN_6, PLAIN_7, PLAIN_8 -> box(outline.pins());
         };
+    }
+
+    /** A box with its pins on both sides, one more on the left where the number is odd. */
+    private static OutlineShape box(int pins) {
+        int left = (pins + 1) / 2;
+        List<Pin> all = new ArrayList<>();
+        for (int pin = 0; pin < left; pin++) {
+            all.add(new Pin(-33, 24 * (pin - (left - 1) / 2.0), Side.LEFT, 16, 10, false));
+        }
+        int right = pins - left;
+        for (int pin = right - 1; pin >= 0; pin--) {
+            double between = right == 1 ? 0 : 24.0 * (left - 1) / (right - 1);
+            all.add(new Pin(33, between * (pin - (right - 1) / 2.0), Side.RIGHT, 16, 10, false));
+        }
+        return new OutlineShape(Bounds.middle(66, 24 * left + 2), Optional.empty(), false, false, true, all, false);
     }
 
     private static OutlineShape plain(Bounds body, boolean flat, List<Pin> pins, boolean fromFront) {

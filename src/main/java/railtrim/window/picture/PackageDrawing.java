@@ -185,7 +185,8 @@ record PackageDrawing(PackageData data, Words words) implements Drawing {
         Outline[] outlines = Outline.values();
         int columns = 4;
         double wide = (sheet.width() - 8) / columns;
-        double high = Math.min(130, (sheet.height() - 28) / 3);
+        int rows = (outlines.length + columns - 1) / columns;
+        double high = Math.min(130, (sheet.height() - 28) / rows);
         for (int i = 0; i < outlines.length; i++) {
             OutlineShape shape = OutlineShape.of(outlines[i]);
             double x = 4 + wide * (i % columns + 0.5);
