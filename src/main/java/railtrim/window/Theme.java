@@ -84,10 +84,17 @@ final class Theme {
         return SIZES.get(size);
     }
 
+    /** Colours are laid anew only where they change: it styles every node of the program again. */
     private void apply() {
-        Application.setUserAgentStylesheet(
-                dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        scene.getStylesheets().setAll(dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim")));
+        String colours =
+                dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet();
+        List<String> sheets = dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim"));
+        if (!colours.equals(Application.getUserAgentStylesheet())) {
+            Application.setUserAgentStylesheet(colours);
+        }
+        if (!sheets.equals(scene.getStylesheets())) {
+            scene.getStylesheets().setAll(sheets);
+        }
         scene.getRoot().getStyleClass().removeIf(name -> name.startsWith(TEXT));
         scene.getRoot().getStyleClass().add(TEXT + (int) pixels());
     }
