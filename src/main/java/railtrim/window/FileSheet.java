@@ -91,9 +91,18 @@ final class FileSheet {
     }
 
     private void browse() {
-        shell.surroundings()
-                .askForFolder(shell.stage(), Path.of(folder.getText()))
-                .ifPresent(chosen -> folder.setText(chosen.toString()));
+        Path from = shell.surroundings().jobFolder();
+        try {
+            from = into();
+        } catch (InvalidPathException bad) {
+            problem(words.of("window.new.folder.refused", folder.getText()));
+        }
+        shell.surroundings().askForFolder(shell.stage(), from).ifPresent(chosen -> folder.setText(chosen.toString()));
+    }
+
+    /** A folder without a root lies in the one that was offered, not where the program happened to be started. */
+    private Path into() {
+        return shell.surroundings().jobFolder().resolve(folder.getText().strip());
     }
 
     private void showFile() {
@@ -114,7 +123,7 @@ final class FileSheet {
             return;
         }
         try {
-            Path into = Path.of(folder.getText().strip());
+            Path into = into();
             Files.createDirectories(into);
             make.accept(into.resolve(fileName()), called);
             shell.sheet().close();

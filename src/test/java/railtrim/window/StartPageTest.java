@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +29,25 @@ class StartPageTest {
             // What no file system may refuse: letters, digits, space, _ and - only; what is left out becomes _.
             assertTrue(Files.exists(folder.resolve("jobs").resolve("Rack sampler 2_3.railtrim")));
             assertEquals("Rack sampler 2/3 – Railtrim", window.shell.stage().getTitle());
+        }
+    }
+
+    /** Not in the folder where the program was started, which nobody would look into. */
+    @Test
+    void aFolderWithoutARootLiesInTheOneThatWasOffered() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            window.robot.clickOn("#new-job");
+            window.until("the name’s field", () -> window.focused().equals("job-name"));
+            window.robot.write("Rack sampler");
+            window.fx(() -> {
+                ((TextField) window.node("job-folder")).setText("old boards");
+                return null;
+            });
+            window.robot.push(KeyCode.ENTER);
+            window.until("the first caution", () -> window.has("cautions"));
+            assertTrue(Files.exists(folder.resolve("jobs").resolve("old boards").resolve("Rack sampler.railtrim")));
+            assertFalse(Files.exists(Path.of("old boards")));
         }
     }
 
