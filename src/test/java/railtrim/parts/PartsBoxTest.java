@@ -72,6 +72,20 @@ class PartsBoxTest {
                 "parts.box.too-large", refusal(HEAD + "Ω".repeat(33 * 1024)).key());
     }
 
+    /** The largest and the least of everything: a million megohms, half of its value off or nothing, a hundred thousand of one, 64 KiB. */
+    @Test
+    void whatLiesOnALimitIsTaken() {
+        String rows = HEAD + "1000000M,50%,100000\n1k,0%,1\n";
+        List<Part> parts = List.of(new Part(1e12, 0.5, 100_000), new Part(1000, 0, 1));
+        assertEquals(parts, PartsBox.of(rows).parts());
+        assertEquals(
+                parts,
+                PartsBox.of(rows + "\n".repeat(64 * 1024 - rows.length())).parts());
+        assertEquals(
+                "parts.box.too-large",
+                refusal(rows + "\n".repeat(64 * 1024 - rows.length() + 1)).key());
+    }
+
     @Test
     void fiveThousandRowsAreReadAndOneMoreIsNot() {
         // 11 bytes a row stay within 64 KiB.
