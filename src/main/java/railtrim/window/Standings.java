@@ -44,13 +44,15 @@ final class Standings {
                 desk.said(field.id()));
     }
 
+    /** Entries stand in the order of their sittings, so the last few tell. */
     private static boolean familiar(Desk desk, Field field) {
-        List<Entry> entries = desk.state().figures().history(field.id());
-        int sitting = desk.state().job().entries().stream()
-                .mapToInt(Entry::session)
-                .max()
-                .orElse(0);
-        return entries.stream().filter(entry -> entry.session() == sitting).count() >= FAMILIAR;
+        List<Entry> answers = desk.state().figures().history(field.id());
+        if (answers.size() < FAMILIAR) {
+            return false;
+        }
+        List<Entry> all = desk.state().job().entries();
+        int sitting = all.get(all.size() - 1).session();
+        return answers.get(answers.size() - FAMILIAR).session() == sitting;
     }
 
     private static Optional<String> answer(String field, List<Entry> entries) {
