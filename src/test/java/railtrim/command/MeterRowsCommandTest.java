@@ -32,36 +32,8 @@ class MeterRowsCommandTest {
 
     @Test
     void rowsGoWhereAClassOfMeterGoes() {
-        Ran class2000 = Ran.of(
-                "predict",
-                "--place",
-                "out-adj",
-                "--reference",
-                "1.25V",
-                "--stock",
-                "3.555V",
-                "--leg",
-                "220R",
-                "--added",
-                "1k",
-                "--meter",
-                "basic",
-                "--json");
-        Ran better = Ran.of(
-                "predict",
-                "--place",
-                "out-adj",
-                "--reference",
-                "1.25V",
-                "--stock",
-                "3.555V",
-                "--leg",
-                "220R",
-                "--added",
-                "1k",
-                "--meter",
-                "6V 1mV 0.05%+3; 600R 0.1R 0.1%+2; 6k 1R 0.1%+2",
-                "--json");
+        Ran class2000 = predicted("basic");
+        Ran better = predicted("6V 1mV 0.05%+3; 600R 0.1R 0.1%+2; 6k 1R 0.1%+2");
         assertEquals(0, better.exit(), better.err());
         assertEquals(class2000.number("voltage"), better.number("voltage"), 1e-12);
         assertTrue(better.number("standardUncertainty") < class2000.number("standardUncertainty") / 5, better.out());
@@ -87,5 +59,23 @@ class MeterRowsCommandTest {
         assertEquals(
                 2,
                 Ran.of("margin", "demo-data/trials.csv", "--meter", "6V 0.5%+3").exit());
+    }
+
+    private static Ran predicted(String meter) {
+        return Ran.of(
+                "predict",
+                "--place",
+                "out-adj",
+                "--reference",
+                "1.25V",
+                "--stock",
+                "3.555V",
+                "--leg",
+                "220R",
+                "--added",
+                "1k",
+                "--meter",
+                meter,
+                "--json");
     }
 }
