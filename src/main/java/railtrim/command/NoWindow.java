@@ -1,5 +1,6 @@
 package railtrim.command;
 
+import java.nio.file.Path;
 import railtrim.procedure.Words;
 
 /** Says in one line why the window cannot open here, and what can be done without it. */
@@ -12,7 +13,17 @@ public final class NoWindow {
      */
     public static int say(Terminal terminal, Throwable trouble) {
         boolean gtkMissing = String.valueOf(trouble.getMessage()).contains("GTK");
-        terminal.err().println(Words.english().of(gtkMissing ? "command.no-window.gtk" : "command.no-window.screen"));
+        terminal.err()
+                .println(
+                        Words.english().of(gtkMissing ? "command.no-window.gtk" : "command.no-window.screen", typed()));
         return Answer.BAD_INPUT;
+    }
+
+    /** What was typed to start the program: the name of the installed one, else its jar as it was given to Java. */
+    private static String typed() {
+        String installed = System.getProperty("jpackage.app-path");
+        return installed == null
+                ? "java -jar " + System.getProperty("java.class.path")
+                : Path.of(installed).getFileName().toString();
     }
 }

@@ -111,11 +111,11 @@ public final class Packages {
                 icon.toString()));
     }
 
-    private List<String> forThisSystem() throws IOException {
+    private List<String> forThisSystem() {
         return switch (Build.System.here()) {
             case LINUX -> List.of(
                     "--resource-dir",
-                    menuEntry().toString(),
+                    build.project().resolve("src/package/linux").toString(),
                     "--linux-package-name",
                     "railtrim",
                     "--linux-app-category",
@@ -126,25 +126,6 @@ public final class Packages {
             case WINDOWS -> List.of("--win-per-user-install", "--win-menu", "--win-shortcut", "--win-dir-chooser");
             case MAC -> List.of("--mac-package-identifier", "railtrim");
         };
-    }
-
-    /** As jpackage writes it, but for {@code %f}: without it a double click on a job starts the program and does not say which job. */
-    private Path menuEntry() throws IOException {
-        Path folder = build.fresh("menu");
-        Files.write(
-                folder.resolve("railtrim.desktop"),
-                List.of(
-                        "[Desktop Entry]",
-                        "Name=Railtrim",
-                        "Comment=APPLICATION_DESCRIPTION",
-                        "Exec=APPLICATION_LAUNCHER %f",
-                        "Icon=APPLICATION_ICON",
-                        "Terminal=false",
-                        "Type=Application",
-                        "Categories=DEPLOY_BUNDLE_CATEGORY",
-                        "DESKTOP_MIMES",
-                        ""));
-        return folder;
     }
 
     /** A job file opens with a double click. */

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** The two troubles are worded as OpenJFX 21 words them on Linux, tried without a screen and without the library. */
 class NoWindowTest {
+    private static final String INSTALLED = "jpackage.app-path";
+
     @Test
     void withoutAScreenTheCommandsThatNeedNoneAreNamed() {
         String line = said("Unable to open DISPLAY");
@@ -29,6 +31,22 @@ class NoWindowTest {
                         && line.contains("text")
                         && line.contains("rehearse"),
                 line);
+    }
+
+    @Test
+    void theInstalledProgramIsCalledByItsName() {
+        System.setProperty(INSTALLED, "/opt/railtrim/bin/railtrim");
+        try {
+            assertTrue(said("Unable to open DISPLAY").contains("type railtrim text"));
+        } finally {
+            System.clearProperty(INSTALLED);
+        }
+    }
+
+    @Test
+    void theJarIsCalledAsItWasTyped() {
+        String line = said("Unable to open DISPLAY");
+        assertTrue(line.contains("type java -jar " + System.getProperty("java.class.path") + " text"), line);
     }
 
     private static String said(String trouble) {
