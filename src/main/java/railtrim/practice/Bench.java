@@ -380,7 +380,7 @@ public final class Bench implements Time {
                     * Math.exp(-(seconds - switchedOffAt) / board.divider().decaySeconds());
         }
         if (Double.isNaN(outputOn)) {
-            outputOn = wiring.across(Node.OUTPUT, Node.GROUND) < CRUSHED ? 0 : underLoad(work, fate.chipTemperature());
+            outputOn = wiring.across(Node.Pair.RAIL) < CRUSHED ? 0 : underLoad(work, fate.chipTemperature());
         }
         return outputOn;
     }
@@ -402,8 +402,8 @@ public final class Bench implements Time {
 
     private double leg(Leg leg) {
         Node.Pair pair = Node.Pair.of(leg);
-        double ohms = Regulation.parallel(board.divider().ohms(leg), wiring.across(pair.first(), pair.second()));
-        boolean loaded = probed.isPresent() && probed.get().joins(pair.first(), pair.second());
+        double ohms = Regulation.parallel(board.divider().ohms(leg), wiring.across(pair));
+        boolean loaded = probed.isPresent() && probed.get().joins(pair);
         return loaded ? Regulation.parallel(ohms, VirtualMeter.INPUT_OHMS) : ohms;
     }
 

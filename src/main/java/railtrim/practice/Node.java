@@ -46,6 +46,11 @@ public enum Node {
             return first == one && second == other || first == other && second == one;
         }
 
+        /** Whether both are between the same two nodes, whichever way round. */
+        boolean joins(Pair other) {
+            return this == other || joins(other.first, other.second);
+        }
+
         /** Name used for pairs of pins in the procedure's choices. */
         public String id() {
             if (joins(OUTPUT, ADJUST)) {

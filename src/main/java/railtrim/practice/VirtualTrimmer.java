@@ -21,6 +21,8 @@ public final class VirtualTrimmer {
     private final double finest;
     private final long grain;
     private double travel = 1;
+    /** At this travel; NaN until it is asked for. */
+    private double ohms = Double.NaN;
 
     /** @param tolerance fraction of the marked value; @throws BadInput for a marking or number of turns no trimmer has */
     public VirtualTrimmer(double marked, int turns, double tolerance, RandomGenerator chance) {
@@ -54,7 +56,10 @@ public final class VirtualTrimmer {
     }
 
     public double ohms() {
-        return end + travel * (total - end) + noise() * total;
+        if (Double.isNaN(ohms)) {
+            ohms = end + travel * (total - end) + noise() * total;
+        }
+        return ohms;
     }
 
     /** What the slider's contact adds where it stands, as a part of the total: under half a notch, or several in the rough turn at either end. */
@@ -75,5 +80,6 @@ public final class VirtualTrimmer {
         double clipped = Math.max(0, Math.min(1, wanted));
         travel = Math.rint(clipped / finest) * finest;
         travel = Math.max(0, Math.min(1, travel));
+        ohms = Double.NaN;
     }
 }

@@ -36,12 +36,12 @@ final class Wiring {
     }
 
     /** All that is joined to the board between two nodes, in parallel; infinity for nothing. */
-    double across(Node one, Node other) {
+    double across(Node.Pair pair) {
         double siemens = 0;
         // A plain loop: while the trimmer turns this is asked for thousands of times.
         for (int i = 0; i < joints.size(); i++) {
             Joint joint = joints.get(i);
-            if (!joint.lifted() && joint.pair().joins(one, other)) {
+            if (!joint.lifted() && joint.pair().joins(pair)) {
                 siemens += 1 / joint.part().ohms();
             }
         }

@@ -73,7 +73,10 @@ public final class Figures {
             computed.put("descent", way);
         }
         for (Entry entry : entries) {
-            fieldOf(entry.fact()).ifPresent(field -> live.put(field, entry));
+            String field = answered(entry.fact());
+            if (field != null) {
+                live.put(field, entry);
+            }
         }
     }
 
@@ -82,25 +85,32 @@ public final class Figures {
     }
 
     static Optional<String> fieldOf(Fact fact) {
+        return Optional.ofNullable(answered(fact));
+    }
+
+    /** The field a fact answers, null for none; asked of every fact of a job after each of them. */
+    static String answered(Fact fact) {
         if (fact instanceof Fact.Reading reading) {
-            return Optional.of(reading.field());
+            return reading.field();
         }
         if (fact instanceof Fact.Choice choice) {
-            return Optional.of(choice.field());
+            return choice.field();
         }
         if (fact instanceof Fact.Note note) {
-            return Optional.of(note.field());
+            return note.field();
         }
-        if (fact instanceof Fact.Power change) {
-            return Optional.of(change.step() + ".switch");
-        }
-        return Optional.empty();
+        return fact instanceof Fact.Power change ? change.step() + ".switch" : null;
     }
 
     // what was written
 
+    /** The fact that answers a field; null for none. */
+    Entry latest(String field) {
+        return live.get(field);
+    }
+
     Optional<Entry> entry(String field) {
-        return Optional.ofNullable(live.get(field));
+        return Optional.ofNullable(latest(field));
     }
 
     Job job() {

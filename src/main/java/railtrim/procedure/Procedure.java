@@ -14,14 +14,14 @@ import railtrim.quantity.BadInput;
 public final class Procedure {
     private final RegulatorFamilies families;
     private final Map<String, Caution> cautions = new LinkedHashMap<>();
-    private final List<Step> steps;
+    private final Route route;
     private final UnaryOperator<Job> sight;
 
     private Procedure(
             RegulatorFamilies families, Collection<Caution> cautions, List<Step> steps, UnaryOperator<Job> sight) {
         this.families = families;
         cautions.forEach(caution -> this.cautions.put(caution.id(), caution));
-        this.steps = steps;
+        this.route = new Route(steps);
         this.sight = sight;
         steps.forEach(step -> step.cautions().forEach(this::caution));
     }
@@ -33,7 +33,7 @@ public final class Procedure {
 
     /** The same procedure with other steps, or blind to some facts: for tests that break a rule on purpose. */
     Procedure altered(UnaryOperator<List<Step>> change, UnaryOperator<Job> blinkers) {
-        return new Procedure(families, cautions.values(), List.copyOf(change.apply(steps)), blinkers);
+        return new Procedure(families, cautions.values(), change.apply(route.steps()), blinkers);
     }
 
     /** The standard procedure with the families and cautions that travel with the program. */
@@ -43,7 +43,7 @@ public final class Procedure {
     }
 
     public List<Step> steps() {
-        return steps;
+        return route.steps();
     }
 
     public RegulatorFamilies families() {
@@ -66,7 +66,7 @@ public final class Procedure {
     State state(Job job, Recall recall) {
         Job seen = sight.apply(job);
         Job counting = Withdrawals.counting(seen);
-        State state = Standing.of(steps, families, recall, counting);
+        State state = Standing.of(route, families, recall, counting);
         return counting == seen ? state : state.of(seen);
     }
 }

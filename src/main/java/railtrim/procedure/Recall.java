@@ -1,11 +1,11 @@
 package railtrim.procedure;
 
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
+import railtrim.job.Entry;
 import railtrim.job.Job;
 
 /**
@@ -15,7 +15,11 @@ import railtrim.job.Job;
 final class Recall {
     private static final int MOST = 64;
 
-    private final Map<String, Standing.Kept> looks = new HashMap<>();
+    private Look.Kept[] looks = new Look.Kept[0];
+
+    private final FactsByStep factsByStep = new FactsByStep();
+
+    private Standing latest;
 
     private final LastDigits lastDigits = new LastDigits();
 
@@ -48,19 +52,37 @@ final class Recall {
         }
     }
 
-    /** How the step looked the last time, where it rested on the very same. */
-    Optional<Standing.Kept> look(String step, Object basis) {
-        return Optional.ofNullable(looks.get(step)).filter(kept -> kept.basis().equals(basis));
+    /** How the step at this place of the route looked the last time, and on what that rested; null where that is not known. */
+    Look.Kept look(int place) {
+        return place < looks.length ? looks[place] : null;
     }
 
-    /** Whether the step was looked at before and said the same then to those after it, whatever else of it changed. */
-    boolean saysTheSame(String step, Standing.Kept now) {
-        Standing.Kept before = looks.get(step);
-        return before != null && before.saysAs(now);
+    void keep(int place, Look.Kept kept) {
+        if (place >= looks.length) {
+            looks = Arrays.copyOf(looks, place + 32);
+        }
+        looks[place] = kept;
     }
 
-    void keep(String step, Standing.Kept kept) {
-        looks.put(step, kept);
+    /** Steps from this place on were not looked at although something before them changed. */
+    void forgetLooks(int from) {
+        if (from < looks.length) {
+            Arrays.fill(looks, from, looks.length, null);
+        }
+    }
+
+    /** The standing whose looks are kept now. */
+    void latest(Standing standing) {
+        latest = standing;
+    }
+
+    boolean isLatest(Standing standing) {
+        return latest == standing;
+    }
+
+    /** The facts of each step of the route, in its order. */
+    List<Entry>[] factsByStep(Route route, List<Entry> entries) {
+        return factsByStep.of(route, entries);
     }
 
     LastDigits lastDigits(Job job) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
@@ -19,13 +20,25 @@ import railtrim.quantity.Message;
  * @param complete every step done, nothing stale
  */
 public record State(
-        Job job,
-        Figures figures,
-        List<StepState> steps,
-        StepState current,
-        Optional<Card> card,
-        Power power,
-        boolean complete) {
+        Job job, Figures figures, Way way, StepState current, Optional<Card> card, Power power, boolean complete) {
+
+    /** How every step stands, worked out when it is first asked for: to go on with the job only the current step is needed. */
+    static final class Way {
+        private Supplier<List<StepState>> sum;
+        private List<StepState> steps = List.of();
+
+        Way(Supplier<List<StepState>> sum) {
+            this.sum = sum;
+        }
+
+        private synchronized List<StepState> steps() {
+            if (sum != null) {
+                steps = sum.get();
+                sum = null;
+            }
+            return steps;
+        }
+    }
 
     /** What the board's power is believed to be. */
     public enum Power {
@@ -95,7 +108,17 @@ public record State(
 
     /** The same state of a job that has entries on record that no longer count. */
     State of(Job whole) {
-        return new State(whole, figures, steps, current, card, power, complete);
+        return new State(whole, figures, way, current, card, power, complete);
+    }
+
+    /** The same state with another step looked at. */
+    public State lookingAt(StepState shown) {
+        return new State(job, figures, way, shown, card, power, complete);
+    }
+
+    /** Every step in order. */
+    public List<StepState> steps() {
+        return way.steps();
     }
 
     /** Whether an entry on record was taken back, so that it counts no longer. */
@@ -105,7 +128,7 @@ public record State(
     }
 
     public StepState step(String id) {
-        return steps.stream()
+        return steps().stream()
                 .filter(state -> state.step().id().equals(id))
                 .findFirst()
                 .orElseThrow();

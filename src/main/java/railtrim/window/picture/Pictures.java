@@ -19,9 +19,7 @@ public final class Pictures {
      * @param answering what can be answered in the picture itself
      */
     public static Node of(Step.Picture kind, State.StepState shown, State state, Words words, Answering answering) {
-        State lookedAt = new State(
-                state.job(), state.figures(), state.steps(), shown, state.card(), state.power(), state.complete());
-        return new PictureView(drawing(kind, lookedAt, words), answering);
+        return new PictureView(drawing(kind, state.lookingAt(shown), words), answering);
     }
 
     /**
