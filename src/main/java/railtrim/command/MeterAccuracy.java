@@ -92,8 +92,7 @@ final class MeterAccuracy implements Asked {
             return onRange(read);
         }
         if (meter != null) {
-            Meter known = NamedMeter.of("--meter", meter);
-            return read.unit() == Unit.OHM ? known.ohmsAt(read.value()) : known.voltsAt(read.value());
+            return NamedMeter.of("--meter", meter).at(read.unit(), read.value());
         }
         double rdg = 100 * Typed.fraction("--rdg", percent, 0, 20);
         double counts = Typed.whole("--digits", digits, 0, 1000);
@@ -111,16 +110,15 @@ final class MeterAccuracy implements Asked {
 
     /** Of the range the reading was taken on: the smallest that holds it, or a larger one where its last digit says so. */
     private Accuracy onRange(Quantity read) {
-        boolean ohms = read.unit() == Unit.OHM;
         List<Meter.Range> ranges = rows.stream()
                 .map(row -> NamedMeter.row("--range", row, read.unit()))
                 .toList();
-        Meter known = ohms ? Meter.ofRanges(List.of(), ranges) : Meter.ofRanges(ranges, List.of());
+        Meter known = read.unit() == Unit.OHM ? Meter.ofRanges(List.of(), ranges) : Meter.ofRanges(ranges, List.of());
         double lastDigit = QuantityReader.lastDigit(reading, read.unit());
         if (ranges.stream().noneMatch(range -> range.accuracy().endsWith(lastDigit))) {
-            return ohms ? known.ohmsAt(read.value()) : known.voltsAt(read.value());
+            return known.at(read.unit(), read.value());
         }
-        return ohms ? known.ohmsAt(read.value(), lastDigit) : known.voltsAt(read.value(), lastDigit);
+        return known.at(read.unit(), read.value(), lastDigit);
     }
 
     /** Volts, ohms or amperes, whichever the unit says. */

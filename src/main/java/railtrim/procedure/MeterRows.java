@@ -135,12 +135,11 @@ public final class MeterRows {
         if (typed.isEmpty()) {
             return Optional.empty();
         }
-        boolean volts = unit == Unit.VOLT;
         Meter known = figures.meter();
         double digit = typed.getAsDouble();
-        Accuracy smallest = volts ? known.voltsAt(value) : known.ohmsAt(value);
+        Accuracy smallest = known.at(unit, value);
         // Below a tenth of the smallest range that was copied the meter may well have a smaller one.
-        double least = (volts ? known.volts() : known.ohms()).get(0).fullScale() / 10;
+        double least = known.ranges(unit).get(0).fullScale() / 10;
         if (Math.abs(value) < least || smallest.endsWith(digit) || figures.onLargerRange(unit, digit)) {
             return Optional.empty();
         }

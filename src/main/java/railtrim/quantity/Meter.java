@@ -125,6 +125,29 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
         return at(ohms, reading, lastDigit);
     }
 
+    /**
+     * As {@link #voltsAt(double)} or {@link #ohmsAt(double)}, whichever the unit says.
+     *
+     * @throws IllegalArgumentException for a unit other than volts and ohms
+     */
+    public Accuracy at(Unit unit, double reading) {
+        return at(ranges(unit), reading);
+    }
+
+    /** As {@link #voltsAt(double, double)} or {@link #ohmsAt(double, double)}; errors as {@link #at(Unit, double)}. */
+    public Accuracy at(Unit unit, double reading, double lastDigit) {
+        return at(ranges(unit), reading, lastDigit);
+    }
+
+    /** Ranges for volts or ohms, smallest first; errors as {@link #at(Unit, double)}. */
+    public List<Range> ranges(Unit unit) {
+        return switch (unit) {
+            case VOLT -> volts;
+            case OHM -> ohms;
+            default -> throw new IllegalArgumentException("a meter has no ranges here for " + unit);
+        };
+    }
+
     /** Four DC volt ranges, from tenths of a volt, and six ohm ranges, from hundreds of ohms. */
     private static Meter ofCounts(
             String id, int counts, double voltPercent, double voltDigits, double ohmPercent, double ohmDigits) {
