@@ -38,6 +38,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Handle;
 
 /**
  * A whole practice job, and long finished ones leafed through, in a real window: from the press on Next until the next step
@@ -170,7 +171,7 @@ public final class NextToPainted {
     }
 
     private Button button(String id) {
-        return (Button) shell.scene().lookup("#" + id);
+        return (Button) Handle.find(shell.scene().getRoot(), id);
     }
 
     /** The frame is laid out, handed over and drawn; what is asked of the drawing thread after that is done after it. */

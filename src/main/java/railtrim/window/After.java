@@ -13,6 +13,7 @@ import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** Below a step: that it is done, and doing it again; or leaving it out, where that is allowed. */
@@ -36,7 +37,7 @@ final class After {
         skip = Build.button("skip", words.of("window.skip"), this::askSkip, "link");
         takeBack =
                 Build.button("take-back", words.of("window.take-back"), new TakeBack(words, desk, sheet)::ask, "link");
-        done.setId("done-line");
+        Handle.give(done, "done-line");
     }
 
     Node node() {
@@ -124,7 +125,7 @@ final class After {
 
     private TextField reason(String id) {
         TextField field = new TextField();
-        field.setId(id);
+        Handle.give(field, id);
         field.setAccessibleText(words.of("window.again.reason"));
         field.getStyleClass().add("first-focus");
         return field;

@@ -19,6 +19,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.JobPage.Kept;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** The band at the top: the power state this step needs as a word, the rail's last reading, where we are, and whether all is saved. */
@@ -43,11 +44,11 @@ final class Band {
         this.words = words;
         this.kept = kept;
         this.news = new FileNews(shell, desk, kept);
-        power.setId("power");
+        Handle.give(power, "power");
         power.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        rail.setId("rail");
-        position.setId("position");
-        saved.setId("saved");
+        Handle.give(rail, "rail");
+        Handle.give(position, "position");
+        Handle.give(saved, "saved");
         power.setAccessibleRole(AccessibleRole.TEXT);
         savedBox = item("window.band.saved", saved);
         menu = menu(shell, export, desk);
@@ -172,7 +173,7 @@ final class Band {
                 help,
                 glossary,
                 look);
-        menu.setId("view");
+        Handle.give(menu, "view");
         menu.setAccessibleText(words.of("window.view"));
         menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         return menu;

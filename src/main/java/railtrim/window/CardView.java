@@ -13,6 +13,7 @@ import railtrim.procedure.State;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.MoreBelow;
 
@@ -34,7 +35,7 @@ final class CardView {
         this.desk = desk;
         this.of = of;
         Label title = Build.prose(words.of("card." + kind + ".title"), "card-title");
-        title.setId("step-title");
+        Handle.give(title, "step-title");
         title.setGraphic(icon.draw(30));
         column.getStyleClass().add("card-" + kind);
         column.getChildren().add(title);
@@ -42,7 +43,7 @@ final class CardView {
         scroll.setMinHeight(0);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        scroll.setId("step-scroll");
+        Handle.give(scroll, "step-scroll");
         scroll.getStyleClass().add("step-scroll");
         whole = MoreBelow.under(scroll, words.of("window.more-below"));
     }

@@ -15,6 +15,7 @@ import railtrim.procedure.Caution;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.Keys;
 
@@ -34,7 +35,7 @@ final class Cautions {
     Cautions(Words words, Desk desk) {
         this.words = words;
         this.desk = desk;
-        box.setId("cautions");
+        Handle.give(box, "cautions");
     }
 
     Node node() {

@@ -16,6 +16,7 @@ import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /**
  * One of several answers. Few are buttons below each other, each saying what it means; many are a list that drops down. Moving
@@ -37,7 +38,7 @@ final class ChoiceView implements FieldView {
         this.words = words;
         this.desk = desk;
         this.field = field;
-        options.setId(Ids.field(field.id()));
+        Handle.give(options, Ids.field(field.id()));
         frame = new FieldFrame(words, field.id(), options, options, () -> {});
     }
 
@@ -128,7 +129,7 @@ final class ChoiceView implements FieldView {
 
     private ComboBox<Field.Option> comboBox() {
         ComboBox<Field.Option> box = new ComboBox<>();
-        box.setId(Ids.field(field.id()) + "-list");
+        Handle.give(box, Ids.field(field.id()) + "-list");
         box.getItems().setAll(offered);
         box.setPromptText(words.of("window.choose"));
         box.setMaxWidth(Double.MAX_VALUE);
@@ -183,7 +184,7 @@ final class ChoiceView implements FieldView {
         protected void updateItem(Field.Option option, boolean empty) {
             super.updateItem(option, empty);
             setText(empty || option == null ? words.of("window.choose") : words.of(option.label()));
-            setId(empty || option == null ? null : Ids.option(field, option.id()));
+            Handle.give(this, empty || option == null ? "" : Ids.option(field, option.id()));
         }
     }
 }

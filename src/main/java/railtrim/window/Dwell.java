@@ -15,6 +15,7 @@ import railtrim.procedure.Step;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** The timer of a step that has to be waited through: when it began, when it ends, how long is left. */
@@ -32,7 +33,7 @@ final class Dwell {
     Dwell(Words words, Desk desk) {
         this.words = words;
         this.desk = desk;
-        left.setId("dwell");
+        Handle.give(left, "dwell");
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setFocusTraversable(false);
         bar.setAccessibleText(words.of("window.dwell.bar"));

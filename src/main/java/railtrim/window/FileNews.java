@@ -10,6 +10,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.window.JobPage.Kept;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** What there is to tell of the job's file, and how to go on where it takes no entries. */
 final class FileNews {
@@ -28,8 +29,8 @@ final class FileNews {
         this.kept = kept;
         this.copies = new Copies(shell);
         this.ways = Build.row("band-ways", wayOn());
-        trouble.setId("trouble");
-        movedOn.setId("moved-on");
+        Handle.give(trouble, "trouble");
+        Handle.give(movedOn, "moved-on");
         kept.problems().forEach(problem -> box.getChildren().add(problem(problem)));
         box.getChildren().addAll(trouble, movedOn, ways);
     }

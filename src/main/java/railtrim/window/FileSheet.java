@@ -16,6 +16,7 @@ import railtrim.job.JournalProblem;
 import railtrim.procedure.Words;
 import railtrim.report.FileName;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** Asks what a job is called and where its file goes. */
 final class FileSheet {
@@ -54,12 +55,12 @@ final class FileSheet {
     }
 
     void ask() {
-        name.setId("job-name");
+        Handle.give(name, "job-name");
         name.getStyleClass().add("first-focus");
         name.setPromptText(words.of("window.new.name.prompt"));
-        folder.setId("job-folder");
+        Handle.give(folder, "job-folder");
         folder.setText(shell.surroundings().jobFolder().toString());
-        problem.setId("job-problem");
+        Handle.give(problem, "job-problem");
         problem("");
         Button browse = Build.button("job-browse", words.of("window.new.browse"), this::browse, "plain");
         HBox.setHgrow(folder, Priority.ALWAYS);

@@ -17,6 +17,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.window.help.SumText;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** What the readings of a step say together, with a way back to where the mend is likely to be, and the sums behind it. */
@@ -28,7 +29,7 @@ final class Findings {
     Findings(Words words, Desk desk) {
         this.words = words;
         this.desk = desk;
-        box.setId("findings");
+        Handle.give(box, "findings");
     }
 
     Node node() {

@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** The foot: Make safe, Back, Pause and note, Next; and above it, on every powered step, the rule when to stop. */
@@ -30,7 +31,7 @@ final class Foot {
         this.bar = Build.row("foot", makeSafe, Build.spring(), back, pause, next);
         Label rule = Build.prose(words.of("stop-rule.on"), "stop-rule-text");
         this.stopRule = Build.row("stop-rule", Icon.STOP_HAND.draw(18), rule);
-        stopRule.setId("stop-rule");
+        Handle.give(stopRule, "stop-rule");
     }
 
     Node node() {

@@ -24,6 +24,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.window.bench.BenchView;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** One job in the window: the way, the band, the step, the picture and the foot, always in the same places. */
 final class JobPage {
@@ -239,7 +240,7 @@ final class JobPage {
     private void askPause() {
         Words words = shell.words();
         TextArea note = new TextArea();
-        note.setId("pause-note");
+        Handle.give(note, "pause-note");
         note.setPrefRowCount(3);
         note.setWrapText(true);
         note.getStyleClass().add("first-focus");

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.controlsfx.control.SegmentedButton;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** Asks how the window shall look; each answer shows at once and is remembered. */
 final class LookSheet {
@@ -42,7 +43,7 @@ final class LookSheet {
     private SegmentedButton colours() {
         ToggleButton[] buttons = Stream.of(Look.values()).map(this::colour).toArray(ToggleButton[]::new);
         SegmentedButton row = new SegmentedButton(buttons);
-        row.setId("look-colours");
+        Handle.give(row, "look-colours");
         return row;
     }
 

@@ -10,6 +10,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.RailSign;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** The voltages to keep in sight while the trimmer is turned: last good, next target and floor; or the target to settle at. */
 final class Marks {
@@ -21,7 +22,7 @@ final class Marks {
 
     Marks(Words words) {
         this.words = words;
-        row.setId("marks");
+        Handle.give(row, "marks");
         row.getStyleClass().add("marks");
     }
 

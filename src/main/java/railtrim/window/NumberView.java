@@ -11,6 +11,7 @@ import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
 import railtrim.quantity.QuantityReader;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** A reading to type, read back in words while it is typed. */
 final class NumberView implements FieldView {
@@ -31,7 +32,7 @@ final class NumberView implements FieldView {
         this.words = words;
         this.desk = desk;
         this.field = field;
-        entry.setId(Ids.field(field.id()));
+        Handle.give(entry, Ids.field(field.id()));
         entry.getStyleClass().add("reading");
         entry.setPromptText(words.of("window.prompt." + field.unit().name().toLowerCase(java.util.Locale.ROOT)));
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");

@@ -7,6 +7,7 @@ import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** What to do when a reading does not fit: shown as soon as one did not. */
 final class Outside {
@@ -19,7 +20,7 @@ final class Outside {
         this.words = words;
         this.desk = desk;
         box = Build.column("outside", Build.prose(words.of("window.outside"), "outside-title"), text);
-        box.setId("outside");
+        Handle.give(box, "outside");
     }
 
     Node node() {

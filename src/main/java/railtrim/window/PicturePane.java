@@ -19,6 +19,7 @@ import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.picture.Answering;
 import railtrim.window.picture.Pictures;
 
@@ -43,7 +44,7 @@ final class PicturePane implements Answering {
         this.desk = desk;
         this.folder = folder;
         this.others = others();
-        place.setId("picture");
+        Handle.give(place, "picture");
         place.getStylesheets().add(Pictures.style());
         place.setMinSize(0, 0);
         VBox.setVgrow(place, Priority.ALWAYS);
@@ -79,7 +80,7 @@ final class PicturePane implements Answering {
 
     private MenuButton others() {
         MenuButton button = new MenuButton(words.of("window.picture.others"));
-        button.setId("picture-others");
+        Handle.give(button, "picture-others");
         button.setAccessibleText(words.of("window.picture.others"));
         button.getStyleClass().add("quiet-button");
         button.setMinWidth(Region.USE_PREF_SIZE);

@@ -20,6 +20,7 @@ import railtrim.report.Paper;
 import railtrim.report.Printed;
 import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.print.PdfPages;
 import railtrim.window.print.Preview;
 import railtrim.window.print.Printing;
@@ -54,7 +55,7 @@ final class PrintSheet {
         this.print = Build.button("print-go", words.of("window.print.go"), this::print, "primary");
         this.save = Build.button("print-save", words.of("window.print.save"), this::save, "plain");
         this.close = Build.button("print-close", words.of("window.sheet.close"), this::close, "plain");
-        told.setId("print-told");
+        Handle.give(told, "print-told");
     }
 
     void ask() {

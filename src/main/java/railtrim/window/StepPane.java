@@ -22,6 +22,7 @@ import railtrim.procedure.Step;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.MoreBelow;
 
 /**
@@ -71,8 +72,8 @@ final class StepPane {
         this.dwell = new Dwell(words, desk);
         this.marks = new Marks(words);
         this.after = new After(words, desk, shell.sheet());
-        title.setId("step-title");
-        action.setId("action");
+        Handle.give(title, "step-title");
+        Handle.give(action, "action");
         action.setMaxWidth(Double.MAX_VALUE);
         body = Build.column(
                 "step-body", marks.node(), dwell.node(), fields, outside.node(), findings.node(), after.node());
@@ -80,7 +81,7 @@ final class StepPane {
         scroll.setContent(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setId("step-scroll");
+        Handle.give(scroll, "step-scroll");
         scroll.getStyleClass().add("step-scroll");
         scroll.setFocusTraversable(false);
         VBox below = MoreBelow.under(scroll, words.of("window.more-below"));
@@ -264,7 +265,7 @@ final class StepPane {
             return "card " + card.get().of() + card.get().goal();
         }
         if (cautions.control().isPresent()) {
-            return cautions.control().get().getId();
+            return Handle.of(cautions.control().get());
         }
         StepState state = desk.shown();
         if (!desk.working()) {

@@ -10,6 +10,7 @@ import railtrim.procedure.Labels;
 import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** Free words. */
 final class TextView implements FieldView {
@@ -25,7 +26,7 @@ final class TextView implements FieldView {
         this.words = words;
         this.desk = desk;
         this.field = field;
-        entry.setId(Ids.field(field.id()));
+        Handle.give(entry, Ids.field(field.id()));
         entry.setPromptText(words.of(field.required() ? "window.prompt.text" : "window.prompt.text.optional"));
         HBox.setHgrow(entry, Priority.ALWAYS);
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");

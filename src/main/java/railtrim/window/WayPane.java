@@ -18,6 +18,7 @@ import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /**
@@ -55,7 +56,7 @@ final class WayPane {
         scroll.getStyleClass().add("way");
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setId("way");
+        Handle.give(scroll, "way");
         scroll.setAccessibleText(words.of("window.way"));
         scroll.setFocusTraversable(false);
         for (Phase phase : Phase.values()) {

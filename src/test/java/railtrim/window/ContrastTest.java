@@ -33,6 +33,7 @@ import railtrim.practice.Hand;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Handle;
 
 /**
  * Every page of a whole job in both themes, with the colours that the style sheets really came out at: text at least 4.5 : 1, what can be worked at
@@ -230,7 +231,7 @@ class ContrastTest {
                             contrast,
                             what,
                             node.getParent().getStyleClass(),
-                            node.getId())
+                            Handle.of(node))
                     + (faint.size() < 40 ? " on " + page : ""));
         }
     }

@@ -23,7 +23,7 @@ class LookTest {
     void theLookChosenIsThereAtTheNextStart() throws Exception {
         try (Opened window = Opened.in(folder)) {
             window.layOut();
-            window.robot.clickOn("#look");
+            window.robot.clickOn(window.node("look"));
             window.until("the looks", () -> window.focused().equals("look-system"));
             window.press(KeyCode.LEFT);
             assertEquals("look-dark", window.focused());

@@ -43,6 +43,7 @@ import railtrim.procedure.PowerNeed;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Handle;
 
 /** Make safe is one press away on every step, and then nothing else can be done. */
 class MakeSafeTest {
@@ -181,9 +182,9 @@ class MakeSafeTest {
                 window.until("the bubble", () -> bubble().isPresent());
                 window.settle();
                 PopupWindow bubble = bubble().orElseThrow();
-                assertFalse(bubble.getConsumeAutoHidingEvents(), help.getId());
-                Node box = bubble.getScene().getRoot().lookup("#bubble");
-                assertFalse(onScreen(box).intersects(makeSafe), help.getId() + " lies on it: " + onScreen(box));
+                assertFalse(bubble.getConsumeAutoHidingEvents(), Handle.of(help));
+                Node box = Handle.find(bubble.getScene().getRoot(), "bubble");
+                assertFalse(onScreen(box).intersects(makeSafe), Handle.of(help) + " lies on it: " + onScreen(box));
                 window.fx(() -> {
                     bubble.hide();
                     return null;
@@ -277,7 +278,7 @@ class MakeSafeTest {
             return;
         }
         if (node instanceof ButtonBase || node instanceof TextInputControl || node instanceof ComboBoxBase) {
-            found.add(String.valueOf(node.getId()));
+            found.add(Handle.of(node));
         } else if (node instanceof Parent parent) {
             parent.getChildrenUnmodifiable().forEach(child -> pressable(child, outside, found));
         }

@@ -21,6 +21,7 @@ import railtrim.practice.Hand;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Handle;
 
 /** Every control on every page has a name for people who do not see it. */
 class NamesTest {
@@ -73,7 +74,7 @@ class NamesTest {
         if (control
                 && blank(node.getAccessibleText())
                 && !(node instanceof Labeled labeled && !blank(labeled.getText()))) {
-            nameless.add(page + " " + node.getId() + " " + node.getStyleClass());
+            nameless.add(page + " " + Handle.of(node) + " " + node.getStyleClass());
         }
         boolean whole = node instanceof javafx.scene.control.ComboBox<?>;
         if (node instanceof Parent parent && !whole) {

@@ -22,6 +22,7 @@ import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Handle;
 
 /** A window opened for a test, with a hand on its keyboard. */
 final class Opened implements AutoCloseable {
@@ -109,7 +110,7 @@ final class Opened implements AutoCloseable {
     }
 
     Node node(String id) {
-        Node found = shell.scene().getRoot().lookup("#" + id);
+        Node found = Handle.find(shell.scene().getRoot(), id);
         if (found == null) {
             throw new AssertionError("there is no #" + id + " in the window");
         }
@@ -117,7 +118,7 @@ final class Opened implements AutoCloseable {
     }
 
     boolean has(String id) {
-        Node found = shell.scene().getRoot().lookup("#" + id);
+        Node found = Handle.find(shell.scene().getRoot(), id);
         return found != null && shown(found);
     }
 
@@ -133,7 +134,7 @@ final class Opened implements AutoCloseable {
 
     String focused() {
         Node owner = shell.scene().getFocusOwner();
-        return owner == null || owner.getId() == null ? "" : owner.getId();
+        return owner == null ? "" : Handle.of(owner);
     }
 
     /** Presses and lets go of keys one after the other, where the focus is. Quicker than a robot, through the same scene. */

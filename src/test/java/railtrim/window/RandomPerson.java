@@ -23,6 +23,7 @@ import javafx.stage.Window;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.quantity.Display;
+import railtrim.window.kit.Handle;
 
 /** Does to the window whatever comes to mind: presses what can be seen, types what fits and what does not, changes its size and its look. */
 final class RandomPerson {
@@ -169,7 +170,7 @@ final class RandomPerson {
         return window.shell
                 .desk()
                 .map(Desk::course)
-                .flatMap(course -> reading(course, entry.getId()))
+                .flatMap(course -> reading(course, Handle.of(entry)))
                 .orElseGet(() -> one(PLAUSIBLE));
     }
 
@@ -273,7 +274,7 @@ final class RandomPerson {
 
     private static String name(Node node) {
         String says = node instanceof Labeled labeled ? " “" + labeled.getText() + "”" : "";
-        return (node.getId() == null ? node.getClass().getSimpleName() : "#" + node.getId()) + says;
+        return (Handle.of(node).isEmpty() ? node.getClass().getSimpleName() : "#" + Handle.of(node)) + says;
     }
 
     private static String shortened(String text) {

@@ -21,7 +21,7 @@ class StartPageTest {
     void aNewJobIsAFileInTheFolderNamed() throws Exception {
         try (Opened window = Opened.in(folder)) {
             window.layOut();
-            window.robot.clickOn("#new-job");
+            window.robot.clickOn(window.node("new-job"));
             window.until("the name’s field", () -> window.focused().equals("job-name"));
             window.robot.write("Rack sampler 2/3");
             window.robot.push(KeyCode.ENTER);
@@ -37,7 +37,7 @@ class StartPageTest {
     void aFolderWithoutARootLiesInTheOneThatWasOffered() throws Exception {
         try (Opened window = Opened.in(folder)) {
             window.layOut();
-            window.robot.clickOn("#new-job");
+            window.robot.clickOn(window.node("new-job"));
             window.until("the name’s field", () -> window.focused().equals("job-name"));
             window.robot.write("Rack sampler");
             window.fx(() -> {
@@ -55,7 +55,7 @@ class StartPageTest {
     void aJobWithoutANameIsAskedForOne() throws Exception {
         try (Opened window = Opened.in(folder)) {
             window.layOut();
-            window.robot.clickOn("#new-job");
+            window.robot.clickOn(window.node("new-job"));
             window.until("the name’s field", () -> window.focused().equals("job-name"));
             window.robot.push(KeyCode.ENTER);
             window.until("the reason", () -> window.has("job-problem"));
@@ -76,7 +76,7 @@ class StartPageTest {
                 return null;
             });
             window.layOut();
-            window.robot.clickOn("#recent-0");
+            window.robot.clickOn(window.node("recent-0"));
             window.until("the job", () -> window.has("make-safe"));
         }
     }
@@ -102,12 +102,12 @@ class StartPageTest {
     void practiceOpensABoardOnABench() throws Exception {
         try (Opened window = Opened.in(folder)) {
             window.layOut();
-            window.robot.clickOn("#practice");
+            window.robot.clickOn(window.node("practice"));
             window.until("the boards", () -> window.focused().startsWith("board-"));
             window.robot.push(KeyCode.ENTER);
             window.until("the bench", () -> window.has("meter-display"));
             // A fresh cell shows about 1.6 V (common practice, no source).
-            window.robot.clickOn("#hold-cell");
+            window.robot.clickOn(window.node("hold-cell"));
             window.until(
                     "the cell’s voltage",
                     () -> ((Label) window.node("meter-display")).getText().matches("1\\.[56]\\d* V"));

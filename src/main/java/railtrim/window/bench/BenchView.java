@@ -10,6 +10,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** The whole bench, top to bottom: the meter, the board with its probes, power and load, the iron and the parts. */
 public final class BenchView {
@@ -37,7 +38,7 @@ public final class BenchView {
                 new BoardPanel(words, work, this::deed),
                 new PowerPanel(words, work, this::deed),
                 new PartsPanel(words, work, () -> course.get().state().figures(), this::deed));
-        mishap.setId("mishap");
+        Handle.give(mishap, "mishap");
         VBox column = Build.column("bench");
         column.getChildren().add(panels.get(0).node());
         column.getChildren().add(mishap);

@@ -13,6 +13,7 @@ import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** What a teacher would say at the bench: a hint when asked, a fresh start, and at the end what the board was there to teach. */
 final class GuidePanel implements BenchView.Panel {
@@ -29,8 +30,8 @@ final class GuidePanel implements BenchView.Panel {
         this.words = words;
         this.work = work;
         this.course = course;
-        hint.setId("bench-hint-text");
-        lesson.setId("bench-lesson");
+        Handle.give(hint, "bench-hint-text");
+        Handle.give(lesson, "bench-lesson");
         FlowPane row = new FlowPane(
                 Build.button(
                         "bench-hint", words.of("window.bench.hint"), () -> deed.accept(() -> asked = now()), "plain"),

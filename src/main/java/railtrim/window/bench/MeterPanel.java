@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** The meter: its display, volts or ohms, and what the probes are held to. */
 final class MeterPanel implements BenchView.Panel {
@@ -29,7 +30,7 @@ final class MeterPanel implements BenchView.Panel {
         this.words = words;
         this.work = work;
         this.deed = deed;
-        display.setId("meter-display");
+        Handle.give(display, "meter-display");
         display.setMaxWidth(Double.MAX_VALUE);
         FlowPane dial = flow();
         for (Workbench.Mode mode : Workbench.Mode.values()) {

@@ -19,6 +19,7 @@ import railtrim.practice.VirtualTrimmer;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** The drawer and the iron: fetch the parts the job has chosen, solder, lift or take them off, and turn the trimmer. */
 final class PartsPanel implements BenchView.Panel {
@@ -47,7 +48,7 @@ final class PartsPanel implements BenchView.Panel {
     }
 
     private void prepare(Slider slider, String id, String key, DoubleConsumer turn) {
-        slider.setId(id);
+        Handle.give(slider, id);
         slider.setAccessibleText(words.of(key));
         slider.setBlockIncrement(0.01);
         HBox.setHgrow(slider, Priority.ALWAYS);

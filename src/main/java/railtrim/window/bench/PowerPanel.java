@@ -14,6 +14,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** Power, load, time and warmth. */
 final class PowerPanel implements BenchView.Panel {
@@ -40,7 +41,7 @@ final class PowerPanel implements BenchView.Panel {
         Build.present(otherLoad, bench.board().load().other().isPresent());
         FlowPane row = new FlowPane(power, load, otherLoad, minute);
         row.getStyleClass().add("bench-flow");
-        seen.setId("bench-seen");
+        Handle.give(seen, "bench-seen");
         box = Build.column("bench-panel", row, seen, warmth);
     }
 

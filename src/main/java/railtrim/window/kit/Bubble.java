@@ -35,7 +35,7 @@ public final class Bubble {
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("step-scroll");
         VBox box = Build.column("bubble", Build.prose(title, "bubble-title"), scroll, away);
-        box.setId("bubble");
+        Handle.give(box, "bubble");
         PopOver.ArrowLocation arrow = arrow(beside);
         box.setMaxHeight(room(beside, arrow));
         box.setAccessibleText(title);

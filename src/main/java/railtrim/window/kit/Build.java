@@ -36,7 +36,7 @@ public final class Build {
 
     public static <B extends ButtonBase> B dress(
             B button, String id, String name, Runnable pressed, String... classes) {
-        button.setId(id);
+        Handle.give(button, id);
         button.setAccessibleText(name);
         button.setOnAction(event -> pressed.run());
         button.getStyleClass().addAll(classes);

@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** A document as it will come out of the printer, one page at a time. Pages are drawn beside the window's own thread. */
 public final class Preview {
@@ -39,11 +40,11 @@ public final class Preview {
         this.words = words;
         earlier = Build.button("page-earlier", words.of("window.print.earlier"), () -> turn(-1), "plain");
         later = Build.button("page-later", words.of("window.print.later"), () -> turn(1), "plain");
-        sheet.setId("preview");
+        Handle.give(sheet, "preview");
         sheet.getStyleClass().add("preview-page");
         sheet.setMaxSize(StackPane.USE_PREF_SIZE, StackPane.USE_PREF_SIZE);
         sheet.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        number.setId("preview-number");
+        Handle.give(number, "preview-number");
         scroll.setFitToWidth(true);
         scroll.setAccessibleText(words.of("window.print.preview"));
         scroll.getStyleClass().add("preview");

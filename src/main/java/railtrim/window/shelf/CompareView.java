@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
 import railtrim.report.shelf.Comparison;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** Where several jobs fail, beside each other: the plot, and the same figures as a table. */
 final class CompareView {
@@ -34,7 +35,7 @@ final class CompareView {
         ScrollPane scroll = new ScrollPane(column);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("step-scroll");
-        scroll.setId("shelf-compared");
+        Handle.give(scroll, "shelf-compared");
         scroll.setAccessibleText(words.of("shelf.compare.part"));
         return scroll;
     }

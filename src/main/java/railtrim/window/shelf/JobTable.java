@@ -25,6 +25,7 @@ import railtrim.report.shelf.Piece;
 import railtrim.report.shelf.ShelfTable;
 import railtrim.report.shelf.ShelfTable.Column;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 
 /** One line for each job; several may be picked out to compare them. A click on a column's head puts the jobs in its order. */
 final class JobTable {
@@ -47,7 +48,7 @@ final class JobTable {
     JobTable(Words words, Consumer<Piece> open) {
         this.texts = new ShelfTable(words);
         sample.setVisible(false);
-        table.setId("shelf-table");
+        Handle.give(table, "shelf-table");
         table.setAccessibleText(words.of("window.shelf.title"));
         table.setPlaceholder(nothing);
         table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);

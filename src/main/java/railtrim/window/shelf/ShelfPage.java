@@ -19,6 +19,7 @@ import railtrim.report.shelf.Comparison;
 import railtrim.report.shelf.Piece;
 import railtrim.report.shelf.Shelf;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
 /** All jobs of a folder at a glance: search them, open one, plan another board from one, share one, and compare where they fail. */
@@ -55,7 +56,7 @@ public final class ShelfPage {
         list = Build.button("shelf-list", words.of("window.shelf.list"), this::showList, "plain");
         where = where();
         folder.setText(start.toString());
-        about.setId("shelf-about");
+        Handle.give(about, "shelf-about");
         lay();
         table.onPick(this::showPicked);
         read();
@@ -85,8 +86,8 @@ public final class ShelfPage {
     }
 
     private Node where() {
-        folder.setId("shelf-folder");
-        search.setId("shelf-search");
+        Handle.give(folder, "shelf-folder");
+        Handle.give(search, "shelf-search");
         search.setPromptText(words.of("window.shelf.search.prompt"));
         folder.setOnAction(event -> read());
         search.textProperty().addListener((of, was, is) -> showFound());
