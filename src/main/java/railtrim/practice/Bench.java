@@ -210,6 +210,17 @@ public final class Bench implements Time {
         return Math.abs(meter.glance(sign() * output()));
     }
 
+    /** What {@link #glance} would show with this screw turned so far. Nothing happens to the board. */
+    double glance(VirtualTrimmer screw, double travel) {
+        double now = screw.travel();
+        screw.turnTo(travel);
+        outputOn = Double.NaN;
+        double shown = glance();
+        screw.turnTo(now);
+        outputOn = Double.NaN;
+        return shown;
+    }
+
     /** Ohms between two probes; nonsense while the board is on or still charged, as on a real bench. */
     public Shown ohms(Node red, Node black) {
         meter.at(seconds);
@@ -403,7 +414,7 @@ public final class Bench implements Time {
     private double leg(Leg leg) {
         Node.Pair pair = Node.Pair.of(leg);
         double ohms = Regulation.parallel(board.divider().ohms(leg), wiring.across(pair));
-        boolean loaded = probed.isPresent() && probed.get().joins(pair);
+        boolean loaded = probed.isPresent() && probed.get().usual() == pair;
         return loaded ? Regulation.parallel(ohms, VirtualMeter.INPUT_OHMS) : ohms;
     }
 

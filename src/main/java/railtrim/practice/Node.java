@@ -1,5 +1,6 @@
 package railtrim.practice;
 
+import java.util.List;
 import java.util.Optional;
 import railtrim.circuit.Leg;
 import railtrim.circuit.PinRole;
@@ -31,6 +32,7 @@ public enum Node {
         public static final Pair RAIL = new Pair(OUTPUT, GROUND);
         private static final Pair UPPER = new Pair(OUTPUT, ADJUST);
         private static final Pair LOWER = new Pair(ADJUST, GROUND);
+        private static final Pair[][] USUAL = everyPair();
 
         /** The two ends of a resistor of the divider. */
         public static Pair of(Leg leg) {
@@ -46,9 +48,25 @@ public enum Node {
             return first == one && second == other || first == other && second == one;
         }
 
-        /** Whether both are between the same two nodes, whichever way round. */
-        boolean joins(Pair other) {
-            return this == other || joins(other.first, other.second);
+        /** The one object that stands for these two nodes, whichever way round they were named. */
+        Pair usual() {
+            return this == UPPER || this == LOWER || this == RAIL
+                    ? this
+                    : USUAL[Math.min(first.ordinal(), second.ordinal())][Math.max(first.ordinal(), second.ordinal())];
+        }
+
+        private static Pair[][] everyPair() {
+            Node[] nodes = Node.values();
+            Pair[][] pairs = new Pair[nodes.length][nodes.length];
+            for (int low = 0; low < nodes.length; low++) {
+                for (int high = low; high < nodes.length; high++) {
+                    pairs[low][high] = new Pair(nodes[low], nodes[high]);
+                }
+            }
+            for (Pair known : List.of(RAIL, UPPER, LOWER)) {
+                pairs[known.first.ordinal()][known.second.ordinal()] = known;
+            }
+            return pairs;
         }
 
         /** Name used for pairs of pins in the procedure's choices. */

@@ -196,6 +196,10 @@ final class TrimmerSkills {
             now = magnitude(piece);
         }
         double above = now;
+        if (now > wanted && screw.trimmer().travel() > 0) {
+            passOver(piece, screw, wanted);
+            now = magnitude(piece);
+        }
         while (now > wanted && screw.trimmer().travel() > 0) {
             above = now;
             screw.by(-1);
@@ -204,6 +208,26 @@ final class TrimmerSkills {
         double below = wanted - now;
         if (below > 0 && (neverBelow || above - wanted < below)) {
             screw.by(1);
+        }
+    }
+
+    /**
+     * Over the notches at which the meter would still show more than wanted, in one go: on the even part of the track each of them is below the
+     * one before, so an eye on the meter sees nothing there. The last of them is left to be turned slowly.
+     */
+    private static void passOver(Workpiece piece, Screw screw, double wanted) {
+        screw.by(-1);
+        VirtualTrimmer trimmer = screw.trimmer();
+        int more = 0;
+        int less = trimmer.evenNotchesDown();
+        while (less - more > 1) {
+            int middle = (more + less) / 2;
+            boolean above = piece.bench.glance(trimmer, trimmer.travel() - middle * trimmer.finest()) > wanted;
+            more = above ? middle : more;
+            less = above ? less : middle;
+        }
+        if (more > 0) {
+            screw.by(-more);
         }
     }
 

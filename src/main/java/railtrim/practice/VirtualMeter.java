@@ -14,8 +14,44 @@ import railtrim.quantity.Unit;
  * counts. On volts the meter itself draws a current.
  */
 public final class VirtualMeter {
-    /** Errors of one range: {@code gain} a fraction of the reading, {@code offset} in counts. */
-    private record Error(double gain, double offset) {}
+    /** A range with its errors: {@code gain} a fraction of the reading, {@code offset} in counts. */
+    private static final class Row {
+        private final Meter.Range range;
+        private final double gain;
+        private final double offset;
+        private final double resolution;
+        private final double perUnit;
+        private final double full;
+        private final double least;
+
+        /** @param passed full scale of the range below, 0 for none */
+        Row(Meter.Range range, double gain, double offset, double passed) {
+            this.range = range;
+            this.gain = gain;
+            this.offset = offset;
+            this.resolution = range.accuracy().resolution();
+            this.perUnit = resolution < 1 ? Math.rint(1 / resolution) : 0;
+            // Full scale itself is shown; the margin keeps it there after decimal rounding.
+            this.full = range.fullScale() * (1 + 1e-9);
+            this.least = passed == 0 ? 0 : Math.floor(passed / resolution) + 1;
+        }
+
+        boolean fits(double value) {
+            return Math.abs(value) <= full && Double.isFinite(value);
+        }
+
+        /** @param passed whether it was too much for the range below */
+        double read(double truth, double wander, boolean passed) {
+            double off = (1 - WANDERS) * gain + WANDERS * range.accuracy().percent() / 100 * wander;
+            double counts = Math.rint(truth * (1 + off) / resolution + offset);
+            // What was too much for the smaller range is not shown as less than that range holds: the display tells the
+            // range by its decimals.
+            double shown = Math.copySign(Math.max(Math.abs(counts), passed ? least : 0), counts);
+            // Dividing by a whole number hits the decimal the display shows; multiplying by 0.001 may miss it by a
+            // hair.
+            return resolution < 1 ? shown / perUnit : shown * resolution;
+        }
+    }
 
     /** Input resistance on volts, ohms, of nearly all digital meters. */
     public static final double INPUT_OHMS = 10e6;
@@ -32,8 +68,8 @@ public final class VirtualMeter {
     private static final double DAY = 8 * 3600;
 
     private final Meter meter;
-    private final List<Error> voltErrors;
-    private final List<Error> ohmErrors;
+    private final List<Row> volts;
+    private final List<Row> ohms;
     private final double leadOhms;
     private final double phase;
     private double wander;
@@ -42,8 +78,8 @@ public final class VirtualMeter {
 
     public VirtualMeter(Meter meter, RandomGenerator chance) {
         this.meter = meter;
-        this.voltErrors = errors(meter.volts(), chance);
-        this.ohmErrors = errors(meter.ohms(), chance);
+        this.volts = rows(meter.volts(), chance);
+        this.ohms = rows(meter.ohms(), chance);
         // Leads have 0.1 to 0.2 Ω (RS IDM71 manual p11); a little more for worn plugs.
         this.leadOhms = 0.1 + 0.15 * chance.nextDouble();
         this.phase = 2 * Math.PI * chance.nextDouble();
@@ -84,13 +120,13 @@ public final class VirtualMeter {
         return unit == Unit.VOLT ? meter.volts() : meter.ohms();
     }
 
-    public Shown volts(double volts) {
-        return shown(volts, Unit.VOLT, meter.volts(), voltErrors);
+    public Shown volts(double truth) {
+        return shown(truth, Unit.VOLT, volts);
     }
 
-    /** @param ohms between the probe tips; the leads' own resistance comes on top; infinity for open */
-    public Shown ohms(double ohms) {
-        return shown(ohms + leadOhms, Unit.OHM, meter.ohms(), ohmErrors);
+    /** @param truth between the probe tips; the leads' own resistance comes on top; infinity for open */
+    public Shown ohms(double truth) {
+        return shown(truth + leadOhms, Unit.OHM, ohms);
     }
 
     /** The same reading on a range so many steps too large: its last digits are gone. Empty where there is no such range, or no digit is left. */
@@ -109,65 +145,42 @@ public final class VirtualMeter {
         return read == 0 ? Optional.empty() : Optional.of(written(read, unit, range));
     }
 
-    private static List<Error> errors(List<Meter.Range> ranges, RandomGenerator chance) {
-        List<Error> errors = new ArrayList<>();
+    private static List<Row> rows(List<Meter.Range> ranges, RandomGenerator chance) {
+        List<Row> rows = new ArrayList<>();
+        double passed = 0;
         for (Meter.Range range : ranges) {
             Accuracy accuracy = range.accuracy();
             // Rounding takes half a count of the digits the maker allows.
             double counts = Math.max(0, accuracy.digits() - 0.5);
-            errors.add(new Error(
-                    accuracy.percent() / 100 * (2 * chance.nextDouble() - 1), counts * (2 * chance.nextDouble() - 1)));
+            double gain = accuracy.percent() / 100 * (2 * chance.nextDouble() - 1);
+            rows.add(new Row(range, gain, counts * (2 * chance.nextDouble() - 1), passed));
+            passed = range.fullScale();
         }
-        return errors;
+        return rows;
     }
 
     /** The number that {@link #volts} would show, for an eye that only watches where it goes. NaN for overload. */
-    double glance(double volts) {
-        double passed = 0;
-        for (int i = 0; i < meter.volts().size(); i++) {
-            Meter.Range range = meter.volts().get(i);
-            double value = onRange(volts, range, voltErrors.get(i), passed);
-            if (fits(value, range)) {
+    double glance(double truth) {
+        for (int i = 0; i < volts.size(); i++) {
+            Row row = volts.get(i);
+            double value = row.read(truth, wander, i > 0);
+            if (row.fits(value)) {
                 return value;
             }
-            passed = range.fullScale();
         }
         return Double.NaN;
     }
 
-    private static boolean fits(double value, Meter.Range range) {
-        // Full scale itself is shown; the margin keeps it there after decimal rounding.
-        return Math.abs(value) <= range.fullScale() * (1 + 1e-9) && Double.isFinite(value);
-    }
-
-    /** @param passed full scale of the range below, 0 for none */
-    private double onRange(double truth, Meter.Range range, Error error, double passed) {
-        double resolution = range.accuracy().resolution();
-        double counts = Math.rint(truth * (1 + gain(error, range)) / resolution + error.offset());
-        // What was too much for the smaller range is not shown as less than that range holds: the display tells the
-        // range by its decimals.
-        double least = passed == 0 ? 0 : Math.floor(passed / resolution) + 1;
-        double shown = Math.copySign(Math.max(Math.abs(counts), least), counts);
-        // Dividing by a whole number hits the decimal the display shows; multiplying by 0.001 may miss it by a hair.
-        return resolution < 1 ? shown / Math.rint(1 / resolution) : shown * resolution;
-    }
-
-    private double gain(Error error, Meter.Range range) {
-        return (1 - WANDERS) * error.gain() + WANDERS * range.accuracy().percent() / 100 * wander;
-    }
-
-    private Shown shown(double truth, Unit unit, List<Meter.Range> ranges, List<Error> errors) {
-        double passed = 0;
+    private Shown shown(double truth, Unit unit, List<Row> rows) {
         int first = Math.max(0, byHand);
-        int last = byHand == BY_ITSELF ? ranges.size() - 1 : byHand;
+        int last = byHand == BY_ITSELF ? rows.size() - 1 : byHand;
         for (int i = first; i <= last; i++) {
-            Meter.Range range = ranges.get(i);
-            double value = onRange(truth, range, errors.get(i), passed);
-            if (fits(value, range)) {
+            Row row = rows.get(i);
+            double value = row.read(truth, wander, i > first);
+            if (row.fits(value)) {
                 // No meter shows less than nothing on an ohms range.
-                return written(unit == Unit.OHM ? Math.max(0, value) : value, unit, range);
+                return written(unit == Unit.OHM ? Math.max(0, value) : value, unit, row.range);
             }
-            passed = range.fullScale();
         }
         return new Shown(Shown.OVERLOAD, unit, Double.NaN);
     }

@@ -76,6 +76,13 @@ public final class VirtualTrimmer {
         return rough * finest * part / (1L << 53);
     }
 
+    /** How many notches it can be turned down from here with its resistance falling at each of them; 0 in the rough turn at either end. */
+    int evenNotchesDown() {
+        double rough = turns > 1 ? 1.0 / turns : 0;
+        boolean even = travel <= 1 - rough;
+        return even ? (int) Math.max(0, Math.floor((travel - rough) / finest) - 1) : 0;
+    }
+
     void turnTo(double wanted) {
         double clipped = Math.max(0, Math.min(1, wanted));
         travel = Math.rint(clipped / finest) * finest;

@@ -6,8 +6,15 @@ import java.util.Optional;
 
 /** What was soldered to the board, and where. */
 final class Wiring {
-    /** @param lifted whether one lead is off the board, so that the part can be measured on its own */
-    record Joint(Part part, Node.Pair pair, boolean lifted) {}
+    /**
+     * @param joined the same two places the usual way round
+     * @param lifted whether one lead is off the board, so that the part can be measured on its own
+     */
+    record Joint(Part part, Node.Pair pair, Node.Pair joined, boolean lifted) {
+        Joint(Part part, Node.Pair pair, boolean lifted) {
+            this(part, pair, pair.usual(), lifted);
+        }
+    }
 
     private final List<Joint> joints = new ArrayList<>();
 
@@ -36,12 +43,13 @@ final class Wiring {
     }
 
     /** All that is joined to the board between two nodes, in parallel; infinity for nothing. */
-    double across(Node.Pair pair) {
+    double across(Node.Pair between) {
+        Node.Pair pair = between.usual();
         double siemens = 0;
         // A plain loop: while the trimmer turns this is asked for thousands of times.
         for (int i = 0; i < joints.size(); i++) {
             Joint joint = joints.get(i);
-            if (!joint.lifted() && joint.pair().joins(pair)) {
+            if (!joint.lifted() && joint.joined() == pair) {
                 siemens += 1 / joint.part().ohms();
             }
         }
