@@ -196,14 +196,10 @@ final class TrimmerSkills {
             now = magnitude(piece);
         }
         double above = now;
-        if (now > wanted && screw.trimmer().travel() > 0) {
-            passOver(piece, screw, wanted);
-            now = magnitude(piece);
-        }
         while (now > wanted && screw.trimmer().travel() > 0) {
             above = now;
             screw.by(-1);
-            now = magnitude(piece);
+            now = passOver(piece, screw, wanted);
         }
         double below = wanted - now;
         if (below > 0 && (neverBelow || above - wanted < below)) {
@@ -213,13 +209,12 @@ final class TrimmerSkills {
 
     /**
      * Over the notches at which the meter would still show more than wanted, in one go: on the even part of the track each of them is below the
-     * one before, so an eye on the meter sees nothing there. The last of them is left to be turned slowly.
+     * one before, so an eye on the meter sees nothing there. The next one is left to be turned to. Gives what the meter shows then.
      */
-    private static void passOver(Workpiece piece, Screw screw, double wanted) {
-        screw.by(-1);
+    private static double passOver(Workpiece piece, Screw screw, double wanted) {
         VirtualTrimmer trimmer = screw.trimmer();
         int more = 0;
-        int less = trimmer.evenNotchesDown();
+        int less = magnitude(piece) > wanted ? trimmer.evenNotchesDown() : 0;
         while (less - more > 1) {
             int middle = (more + less) / 2;
             boolean above = piece.bench.glance(trimmer, trimmer.travel() - middle * trimmer.finest()) > wanted;
@@ -229,6 +224,7 @@ final class TrimmerSkills {
         if (more > 0) {
             screw.by(-more);
         }
+        return magnitude(piece);
     }
 
     /** Turns faster while the reading is far away, by at most a quarter of what is left as far as the last turn tells, and stops a few notches off. */
