@@ -1,17 +1,25 @@
 package railtrim.practice;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 
 /**
  * Many rehearsals on as many cores as there are. Boards are drawn and outcomes counted in order, so that neither threads nor cores decide
- * anything; only a batch of boards is held at a time.
+ * anything; only a few boards are held at a time.
  */
 public final class Rehearsals {
-    private static final int BATCH = 64;
+    /** So many boards for each core are begun before the first of them is counted: no core waits for a long job on another. */
+    private static final int AHEAD = 16;
+
+    /** Progress is told after so many. */
+    private static final int NOW_AND_THEN = 50;
 
     private final List<Rehearsal> kinds;
 
@@ -25,21 +33,43 @@ public final class Rehearsals {
      * @param progress told how many are done, now and then
      */
     public Tally play(Iterator<Board> boards, long seed, IntConsumer progress) {
+        int cores = Runtime.getRuntime().availableProcessors();
+        ExecutorService hands = Executors.newFixedThreadPool(cores);
+        try {
+            return play(boards, seed, progress, hands, AHEAD * cores);
+        } finally {
+            hands.shutdownNow();
+        }
+    }
+
+    private Tally play(Iterator<Board> boards, long seed, IntConsumer progress, ExecutorService hands, int ahead) {
         Tally tally = new Tally();
-        while (boards.hasNext()) {
-            List<Board> batch = new ArrayList<>();
-            while (batch.size() < BATCH && boards.hasNext()) {
-                batch.add(boards.next());
+        Queue<Future<Outcome>> begun = new ArrayDeque<>();
+        int drawn = 0;
+        while (boards.hasNext() || !begun.isEmpty()) {
+            while (begun.size() < ahead && boards.hasNext()) {
+                Board board = boards.next();
+                Rehearsal kind = kind(drawn);
+                long luck = seed + drawn++;
+                begun.add(hands.submit(() -> kind.play(board, luck)));
             }
-            int first = tally.boards();
-            IntStream.range(0, batch.size())
-                    .parallel()
-                    .mapToObj(i -> kind(first + i).play(batch.get(i), seed + first + i))
-                    .toList()
-                    .forEach(tally::add);
-            progress.accept(tally.boards());
+            tally.add(ended(begun.remove()));
+            if (tally.boards() % NOW_AND_THEN == 0 || begun.isEmpty()) {
+                progress.accept(tally.boards());
+            }
         }
         return tally;
+    }
+
+    private static Outcome ended(Future<Outcome> rehearsal) {
+        try {
+            return rehearsal.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a rehearsal broke off", e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the rehearsals were broken off", e);
+        }
     }
 
     private Rehearsal kind(int board) {

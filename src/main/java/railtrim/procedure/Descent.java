@@ -20,7 +20,7 @@ final class Descent {
             Set.of("first.seen", "down.seen", "down.end", "soak.seen", "cold.seen", "fit.seen", "fault.again");
 
     private final Given given;
-    private final List<Entry> entries;
+    private List<Entry> entries = List.of();
     private final List<Trial> trials = new ArrayList<>();
     private int run = 1;
     private boolean cold;
@@ -45,7 +45,6 @@ final class Descent {
      *
      * @param since sequence number of the stock reading: what came before is no way down
      * @param step one decrement of the first way down, volts; {@code fineStep} of the later ones
-     * @param moved the last fact that can change anything: those after it need not be read
      */
     private record Given(
             long since,
@@ -54,8 +53,7 @@ final class Descent {
             OptionalDouble start,
             double step,
             double fineStep,
-            String load,
-            long moved) {
+            String load) {
         static Given of(Figures figures) {
             return new Given(
                     figures.entry("stock.volts").map(Entry::sequence).orElse(Long.MAX_VALUE),
@@ -64,31 +62,77 @@ final class Descent {
                     figures.start(),
                     figures.stepVolts(),
                     figures.fineStepVolts(),
-                    figures.text("load.name").orElse(""),
-                    lastMove(figures.job().entries()));
+                    figures.text("load.name").orElse(""));
         }
     }
 
-    private Descent(Given given, List<Entry> entries) {
+    private Descent(Given given) {
         this.given = given;
-        this.entries = entries;
+    }
+
+    /** One that stands where another does, to read on from there. */
+    private Descent(Descent other) {
+        given = other.given;
+        trials.addAll(other.trials);
+        run = other.run;
+        cold = other.cold;
+        anotherLoad = other.anotherLoad;
+        otherLoad = other.otherLoad;
+        ended = other.ended;
+        faulted = other.faulted;
+        endOfTravel = other.endOfTravel;
+        rounds = other.rounds;
+        pending = other.pending;
+        position = other.position;
+        aimedFrom = other.aimedFrom;
+        fine = other.fine;
+        lastRead = other.lastRead;
+        roundBase = other.roundBase;
+        terminal = other.terminal;
+        lateFault = other.lateFault;
     }
 
     static Descent of(Figures figures, Recall recall) {
         Given given = Given.of(figures);
-        return recall.onceInThisJob(
-                List.of("descent", given), () -> of(given, figures.job().entries()));
+        List<Entry> entries = figures.job().entries();
+        Descent now = recall.descent()
+                .filter(last -> last.given.equals(given) && last.before(entries))
+                .map(last -> last.on(entries))
+                .orElseGet(() -> recall.onceInThisJob(
+                        List.of("descent", given, lastMove(entries)), () -> new Descent(given).read(entries)));
+        recall.keep(now);
+        return now;
     }
 
-    private static Descent of(Given given, List<Entry> entries) {
-        Descent descent = new Descent(given, entries);
-        for (int i = 0; i < entries.size(); i++) {
-            if (entries.get(i).sequence() > given.since()) {
-                descent.at = i;
-                descent.take(descent.entries.get(i));
+    /** Whether these facts go on from those that were read; of one job it is enough that the last of them is the same. */
+    private boolean before(List<Entry> others) {
+        int read = entries.size();
+        return read > 0 && read <= others.size() && entries.get(read - 1) == others.get(read - 1);
+    }
+
+    /** The same way read on; facts that cannot change anything need not be read. */
+    private Descent on(List<Entry> longer) {
+        for (int i = entries.size(); i < longer.size(); i++) {
+            if (movedBy(longer.get(i).fact())) {
+                return new Descent(this).read(longer, entries.size());
             }
         }
-        return descent;
+        return this;
+    }
+
+    private Descent read(List<Entry> all) {
+        return read(all, 0);
+    }
+
+    private Descent read(List<Entry> all, int from) {
+        entries = all;
+        for (int i = from; i < all.size(); i++) {
+            if (all.get(i).sequence() > given.since()) {
+                at = i;
+                take(all.get(i));
+            }
+        }
+        return this;
     }
 
     /** Seconds the voltage had been held, by the record, when what was seen was said. */

@@ -45,7 +45,7 @@ public final class Figures {
     private final Map<String, Object> computed = new HashMap<>();
     private final Recall recall;
     private final BoardFigures board;
-    private final LineFigures line = new LineFigures(this);
+    private final LineFigures line;
     private final TrimmerFigures trimmer;
     private final MarginFigures margin;
     private final ResistorFigures resistor;
@@ -55,6 +55,7 @@ public final class Figures {
         this.job = job;
         this.recall = recall;
         this.board = new BoardFigures(this, families, recall);
+        this.line = new LineFigures(this, recall);
         this.trimmer = new TrimmerFigures(this, recall);
         this.margin = new MarginFigures(this, recall);
         this.resistor = new ResistorFigures(this, recall);

@@ -14,6 +14,7 @@ import railtrim.circuit.InCircuit;
 import railtrim.circuit.Leg;
 import railtrim.circuit.LineCheck;
 import railtrim.circuit.LineSolve;
+import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamily;
 import railtrim.circuit.Supply;
 import railtrim.quantity.Propagation;
@@ -26,9 +27,11 @@ final class LineFigures {
     private static final LineCheck NO_LINE = new LineCheck(List.of(), Optional.empty());
 
     private final Figures figures;
+    private final Recall recall;
 
-    LineFigures(Figures figures) {
+    LineFigures(Figures figures, Recall recall) {
         this.figures = figures;
+        this.recall = recall;
     }
 
     List<LineSolve.Point> points() {
@@ -80,26 +83,28 @@ final class LineFigures {
                 || figures.reference().isEmpty()) {
             return Optional.empty();
         }
-        return attempt(
-                () -> LineSolve.solve(figures.place().get(), figures.reference().getAsDouble(), points));
+        Place place = figures.place().get();
+        double reference = figures.reference().getAsDouble();
+        return recall.once(
+                List.of("line", place, reference, points),
+                () -> attempt(() -> LineSolve.solve(place, reference, points)));
     }
 
     LineCheck lineCheck() {
-        return figures.memo(
-                "lineCheck",
-                () -> figures.place().isPresent() && figures.reference().isPresent()
-                        ? attempt(() -> LineCheck.of(
-                                        figures.place().get(),
-                                        figures.reference().getAsDouble(),
-                                        points(),
-                                        figures.agreement()
-                                                .map(InCircuit.Agreement::legLow)
-                                                .orElse(0.0),
-                                        figures.agreement()
-                                                .map(InCircuit.Agreement::legHigh)
-                                                .orElse(Double.POSITIVE_INFINITY)))
-                                .orElse(NO_LINE)
-                        : NO_LINE);
+        return figures.memo("lineCheck", () -> {
+            if (figures.place().isEmpty() || figures.reference().isEmpty()) {
+                return NO_LINE;
+            }
+            Place place = figures.place().get();
+            double reference = figures.reference().getAsDouble();
+            List<LineSolve.Point> points = points();
+            double low = figures.agreement().map(InCircuit.Agreement::legLow).orElse(0.0);
+            double high = figures.agreement().map(InCircuit.Agreement::legHigh).orElse(Double.POSITIVE_INFINITY);
+            return recall.once(
+                    List.of("lineCheck", place, reference, points, low, high),
+                    () -> attempt(() -> LineCheck.of(place, reference, points, low, high))
+                            .orElse(NO_LINE));
+        });
     }
 
     Optional<Propagation.Result> legByOhms() {
@@ -131,8 +136,12 @@ final class LineFigures {
         if (figures.place().isEmpty() || figures.reference().isEmpty()) {
             return Optional.empty();
         }
+        Place place = figures.place().get();
         double reference = figures.reference().getAsDouble();
-        return attempt(() -> Doubt.leg(figures.place().get(), reference, referenceUncertainty(), points));
+        double ofReference = referenceUncertainty();
+        return recall.once(
+                List.of("legDoubt", place, reference, ofReference, points),
+                () -> attempt(() -> Doubt.leg(place, reference, ofReference, points)));
     }
 
     Optional<Propagation.Result> voltageDoubt(double added) {
@@ -141,14 +150,14 @@ final class LineFigures {
                 || solution().isEmpty()) {
             return Optional.empty();
         }
+        Place place = figures.place().get();
         double reference = figures.reference().getAsDouble();
-        return attempt(() -> Doubt.voltage(
-                figures.place().get(),
-                reference,
-                referenceUncertainty(),
-                points(),
-                added,
-                figures.ohmUncertainty(added)));
+        double ofReference = referenceUncertainty();
+        double ofAdded = figures.ohmUncertainty(added);
+        List<LineSolve.Point> points = points();
+        return recall.once(
+                List.of("voltageDoubt", place, reference, ofReference, points, added, ofAdded),
+                () -> attempt(() -> Doubt.voltage(place, reference, ofReference, points, added, ofAdded)));
     }
 
     /** Standard, volts: the meter's where the reference was measured, else that of the published spread. */

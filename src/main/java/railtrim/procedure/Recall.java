@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import railtrim.job.Entry;
 import railtrim.job.Job;
@@ -13,13 +14,15 @@ import railtrim.job.Job;
  * A sum is a function of its inputs, so what is recalled is what would be worked out. For one thread.
  */
 final class Recall {
-    private static final int MOST = 64;
+    private static final int MOST = 200;
 
     private Look.Kept[] looks = new Look.Kept[0];
 
     private final FactsByStep factsByStep = new FactsByStep();
 
     private Standing latest;
+
+    private Optional<Descent> descent = Optional.empty();
 
     private final LastDigits lastDigits = new LastDigits();
 
@@ -83,6 +86,15 @@ final class Recall {
     /** The facts of each step of the route, in its order. */
     List<Entry>[] factsByStep(Route route, List<Entry> entries) {
         return factsByStep.of(route, entries);
+    }
+
+    /** The way down as it was read last. */
+    Optional<Descent> descent() {
+        return descent;
+    }
+
+    void keep(Descent read) {
+        descent = Optional.of(read);
     }
 
     LastDigits lastDigits(Job job) {

@@ -170,19 +170,23 @@ public record Meter(String id, List<Range> volts, List<Range> ohms) {
         return ranges;
     }
 
+    // Plain loops: while a way down is read again these are asked for thousands of times.
+
     private static Accuracy at(List<Range> ranges, double reading) {
-        return ranges.stream()
-                .filter(range -> range.holds(reading))
-                .findFirst()
-                .orElse(ranges.get(ranges.size() - 1))
-                .accuracy();
+        int i = 0;
+        while (i < ranges.size() - 1 && !ranges.get(i).holds(reading)) {
+            i++;
+        }
+        return ranges.get(i).accuracy();
     }
 
     private static Accuracy at(List<Range> ranges, double reading, double lastDigit) {
-        return ranges.stream()
-                .filter(range -> range.holds(reading) && range.accuracy().endsWith(lastDigit))
-                .findFirst()
-                .map(Range::accuracy)
-                .orElseGet(() -> at(ranges, reading));
+        for (int i = 0; i < ranges.size(); i++) {
+            Range range = ranges.get(i);
+            if (range.holds(reading) && range.accuracy().endsWith(lastDigit)) {
+                return range.accuracy();
+            }
+        }
+        return at(ranges, reading);
     }
 }

@@ -2,6 +2,7 @@ package railtrim.quantity;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Reads a number with its unit the way people write it: {@code 220R}, {@code 1k2}, {@code 4.7 kΩ}, {@code 3V555}, {@code 60uA}, {@code 2%}.
@@ -10,6 +11,9 @@ import java.util.Optional;
  * R47; 3V3). No thousands marks, no exponents, no unit left out. Blanks may stand between number and unit only.
  */
 public final class QuantityReader {
+    private static final Pattern BLANK = Pattern.compile("[\\s\\p{Zs}]");
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}]");
+
     private static final int LONGEST = 40;
     private static final int MOST_DIGITS = 9;
 
@@ -72,8 +76,7 @@ public final class QuantityReader {
     }
 
     private static String blanked(String text) {
-        return text.replaceAll("[\\s\\p{Zs}]", " ")
-                .replaceAll("[\\p{Cc}\\p{Cf}]", "□")
-                .strip();
+        String blanks = BLANK.matcher(text).replaceAll(" ");
+        return UNSEEN.matcher(blanks).replaceAll("□").strip();
     }
 }
