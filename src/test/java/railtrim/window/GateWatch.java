@@ -86,7 +86,8 @@ final class GateWatch {
         }
         boolean plain = desk.state().card().isEmpty() && !desk.atEnd();
         String title = desk.title(window.words);
-        if (plain && !((Label) window.node("step-title")).getText().equals(title)) {
+        // In one column the picture may be in front of the step.
+        if (plain && window.has("step-title") && !((Label) window.node("step-title")).getText().equals(title)) {
             wrong.add("the title is not " + title);
         }
         if (window.node("next").isDisabled() == desk.nextOpen()

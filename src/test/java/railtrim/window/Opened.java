@@ -97,6 +97,18 @@ final class Opened implements AutoCloseable {
             shell.stage().setScene(new Scene(new StackPane()));
             return null;
         });
+        forgetEvents();
+    }
+
+    /**
+     * TestFX keeps every event of a registered stage, and with it the pages it was fired at: some hundred events a minute fill the memory. A stage that is
+     * registered anew begins with none.
+     */
+    void forgetEvents() throws TimeoutException {
+        fx(() -> {
+            FxToolkit.toolkitContext().setRegisteredStage(shell.stage());
+            return null;
+        });
     }
 
     <T> T fx(Callable<T> work) throws TimeoutException {

@@ -148,6 +148,7 @@ final class RandomGestures {
             });
         }
         leave(window, heart);
+        window.forgetEvents();
         file.ifPresent(saved -> readBack(saved, own.orElseThrow()));
     }
 
