@@ -12,6 +12,7 @@ import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
+import railtrim.quantity.Message;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
@@ -66,9 +67,17 @@ final class CardView {
         view.say(words.of(safe.reason()), "card-reason");
         view.say(words.of("card.safe.action"), "action");
         view.field("safe.rail");
-        view.say(words.of("card.safe.why"), "card-text");
         view.outside("card.safe.outside");
+        desk.stoppedBy().forEach(says -> view.say(stoppedBy(words, says), "card-stopped-by"));
+        view.say(words.of("card.safe.why"), "card-text");
         return view;
+    }
+
+    /** Never that it should be measured once more: the plug comes first. */
+    private static String stoppedBy(Words words, Message says) {
+        return says.key().equals("verdict.outside")
+                ? words.of("card.safe.read", says.values().toArray())
+                : words.of(says);
     }
 
     private static CardView resume(Words words, Desk desk, State.Card.Resume resume) {
@@ -142,6 +151,20 @@ final class CardView {
             Reveal.within(scroll, view.node());
         } else {
             first.ifPresent(Button::requestFocus);
+        }
+    }
+
+    /** What is said about an entry that was not taken comes into sight, and what to do then where there is room for both. */
+    void revealAnswer() {
+        for (int i = 0; i < fields.size(); i++) {
+            Node node = views.get(i).node();
+            boolean odd = desk.said(fields.get(i).id())
+                    .filter(said -> !(said instanceof Verdict.Accept))
+                    .isPresent();
+            if (odd && node.isFocusWithin()) {
+                outside.filter(box -> Reveal.roomFor(scroll, node, box)).ifPresent(box -> Reveal.endOf(scroll, box));
+                Reveal.endOf(scroll, node);
+            }
         }
     }
 

@@ -40,6 +40,7 @@ final class Desk {
     private String shown;
     private boolean lookingBack;
     private boolean atEnd;
+    private List<Message> stoppedBy = List.of();
     private Optional<Message> trouble = Optional.empty();
     private Optional<Message> movedOn = Optional.empty();
 
@@ -202,6 +203,11 @@ final class Desk {
         return Optional.ofNullable(said.get(about));
     }
 
+    /** What was said of the entry because of which the board is made safe, such as where the probe is likely to be. */
+    List<Message> stoppedBy() {
+        return stoppedBy;
+    }
+
     /** What stands in the way of saving, until something was saved again. */
     Optional<Message> trouble() {
         return trouble;
@@ -283,6 +289,9 @@ final class Desk {
             trouble = Optional.of(problem.told());
         }
         state = course.state();
+        if (!hadCard) {
+            stoppedBy = makingSafe() ? taken(about) : List.of();
+        }
         boolean cardGone = hadCard && state.card().isEmpty();
         boolean elsewhere = !shown.equals(before) && !before.equals(current());
         if (cardGone || elsewhere) {
@@ -292,6 +301,13 @@ final class Desk {
             said.clear();
         }
         watchers.forEach(Runnable::run);
+    }
+
+    private List<Message> taken(String about) {
+        return said(about)
+                .filter(Verdict.Accept.class::isInstance)
+                .map(verdict -> ((Verdict.Accept) verdict).says())
+                .orElse(List.of());
     }
 
     /** What is told of the file is shown with how the job is saved, not under the field. */

@@ -24,6 +24,15 @@ final class Reveal {
         reveal(scroll, node, true);
     }
 
+    /** Whether both can be seen at once, with all that stands between them. */
+    static boolean roomFor(ScrollPane scroll, Node upper, Node lower) {
+        scroll.applyCss();
+        scroll.layout();
+        Node content = scroll.getContent();
+        double height = in(content, lower).getMaxY() - in(content, upper).getMinY();
+        return height <= scroll.getViewportBounds().getHeight();
+    }
+
     private static void reveal(ScrollPane scroll, Node node, boolean endFirst) {
         scroll.applyCss();
         scroll.layout();

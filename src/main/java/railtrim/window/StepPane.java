@@ -137,8 +137,8 @@ final class StepPane {
         if (!now.equals(goal) || focusLost()) {
             goal = now;
             Platform.runLater(this::focusGoal);
-        } else if (card.isEmpty()) {
-            Platform.runLater(this::revealAnswer);
+        } else {
+            Platform.runLater(() -> card.ifPresentOrElse(CardView::revealAnswer, this::revealAnswer));
         }
     }
 
@@ -157,7 +157,7 @@ final class StepPane {
     private Optional<Node> heldBack() {
         State.StepState at = desk.shown();
         boolean held = desk.working()
-                && at.missing().isEmpty()
+                && (at.missing().isEmpty() || proofToCome().isPresent())
                 && at.findings().stream().anyMatch(Step.Finding::blocks);
         return held ? Optional.of(findings.node()) : Optional.empty();
     }
@@ -271,7 +271,14 @@ final class StepPane {
         if (!desk.working()) {
             return "next after " + built;
         }
-        return built + ": " + state.missing().stream().findFirst().orElse("");
+        return built + ": " + asked().orElse("") + heldBack().isPresent();
+    }
+
+    /** What is to be answered next: a reading that came out wrong where a deed waits for it, else the first one missing. */
+    private Optional<String> asked() {
+        return proofToCome()
+                .or(() -> desk.shown().missing().stream().findFirst())
+                .filter(views::containsKey);
     }
 
     private void focusGoal() {
@@ -286,10 +293,7 @@ final class StepPane {
             focusNext.run();
             after.firstSaid().ifPresent(this::reveal);
         } else {
-            Optional<FieldView> view = desk.shown().missing().stream()
-                    .filter(views::containsKey)
-                    .findFirst()
-                    .map(views::get);
+            Optional<FieldView> view = asked().map(views::get);
             view.ifPresent(FieldView::focus);
             view.map(FieldView::node).ifPresent(this::reveal);
             heldBack().ifPresent(node -> Reveal.endOf(scroll, node));

@@ -87,7 +87,9 @@ final class GateWatch {
         boolean plain = desk.state().card().isEmpty() && !desk.atEnd();
         String title = desk.title(window.words);
         // In one column the picture may be in front of the step.
-        if (plain && window.has("step-title") && !((Label) window.node("step-title")).getText().equals(title)) {
+        if (plain
+                && window.has("step-title")
+                && !((Label) window.node("step-title")).getText().equals(title)) {
             wrong.add("the title is not " + title);
         }
         if (window.node("next").isDisabled() == desk.nextOpen()

@@ -17,7 +17,6 @@ import railtrim.job.JobCheck;
 import railtrim.job.Journal;
 import railtrim.job.Mark;
 import railtrim.job.MemoryLog;
-import railtrim.job.Time;
 import railtrim.practice.Answer;
 import railtrim.practice.Bench;
 import railtrim.practice.Hand;
@@ -44,40 +43,29 @@ final class RandomGestures {
             int answers,
             int files) {}
 
-    /** The clock of whichever bench is being worked on. */
-    private static final class BenchTime implements Time {
-        private volatile Time of = Time.system();
-
-        @Override
-        public java.time.Instant now() {
-            return of.now();
-        }
-
-        @Override
-        public long ticks() {
-            return of.ticks();
-        }
-    }
-
     private final Path folder;
-    private final Random chance;
+    private final long seed;
+    private Random chance;
     private final BenchTime time = new BenchTime();
     private final List<String> problems = new ArrayList<>();
     private final Deque<String> last = new ArrayDeque<>();
     private final GateWatch gates = new GateWatch();
+    private int sitting;
     private int answers;
     private int files;
 
     private RandomGestures(Path folder, long seed) {
         this.folder = folder;
+        this.seed = seed;
         this.chance = new Random(seed);
     }
 
-    static Found of(Path folder, long seed, int gestures) throws Exception {
-        return new RandomGestures(folder, seed).run(gestures);
+    /** @param from the first sitting; each has chances of its own, so that one can be had again without those before it */
+    static Found of(Path folder, long seed, int gestures, int from) throws Exception {
+        return new RandomGestures(folder, seed).run(gestures, from);
     }
 
-    private Found run(int gestures) throws Exception {
+    private Found run(int gestures, int from) throws Exception {
         Handler log = listening();
         try (Opened window = Opened.with(new TestSurroundings(folder, new TestPrinting(true), time))) {
             Logger.getLogger("").addHandler(log);
@@ -90,7 +78,8 @@ final class RandomGestures {
             comeUp(window);
             Heartbeat heart = window.fx(Heartbeat::new);
             try (heart) {
-                for (int done = 0; done < gestures; done += SITTING) {
+                for (int done = from * SITTING; done < gestures; done += SITTING) {
+                    beginAgain(window, done / SITTING);
                     sit(window, heart, Math.min(SITTING, gestures - done));
                 }
             }
@@ -119,28 +108,42 @@ final class RandomGestures {
         });
     }
 
+    /** The same window, look and chances whatever sittings there were before. */
+    private void beginAgain(Opened window, int now) throws Exception {
+        sitting = now;
+        chance = new Random(seed + 1_000_003L * sitting);
+        last.clear();
+        window.fx(() -> {
+            window.shell.theme().look(Look.SYSTEM);
+            return null;
+        });
+        window.size(1240, 800, Theme.SIZES.get(Theme.USUAL));
+    }
+
     private void sit(Opened window, Heartbeat heart, int gestures) throws Exception {
         Bench bench = new Bench(
                 Practice.board(Practice.BOARDS.get(chance.nextInt(Practice.BOARDS.size()))),
                 Meter.middle(),
                 Rehearsal.chance(chance.nextLong()));
         Hand hand = new Hand(bench);
-        time.of = bench;
+        time.of(bench);
         Optional<Path> file = begin(window, bench, hand);
         window.fx(() -> {
             heart.again();
             return null;
         });
+        System.out.println("sitting " + sitting + ": " + last.getLast());
         Optional<Desk> own = window.shell.desk();
         RandomPerson person = window.fx(() -> new RandomPerson(window, chance));
         for (int i = 0; i < gestures; i++) {
             window.fx(() -> {
                 heart.again();
                 note(chance.nextInt(5) == 0 ? answer(window, hand, heart) : person.gesture());
-                heart.doing(last.getLast());
+                heart.doing("sitting " + sitting + ", " + last.getLast());
                 return null;
             });
             window.settle();
+            window.layOut();
             window.fx(() -> {
                 gates.look(window).forEach(this::wrong);
                 heart.again();
@@ -280,6 +283,6 @@ final class RandomGestures {
     }
 
     private synchronized void wrong(String what) {
-        problems.add(what + "\n  after " + last);
+        problems.add(what + "\n  in sitting " + sitting + " after " + last);
     }
 }

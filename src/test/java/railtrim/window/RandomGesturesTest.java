@@ -17,7 +17,8 @@ import org.testfx.api.FxToolkit;
 
 /**
  * Somebody presses, types and resizes at random: no error, no word on the console, no gate passed, nothing lost, and the window answers. The long form has
- * 10,000 gestures: {@code mvn -Pproof test -Dtest=RandomGesturesTest}, with {@code -Dgestures.seed=N} the same ones again.
+ * 10,000 gestures: {@code mvn -Pproof test -Dtest=RandomGesturesTest}, with {@code -Dgestures.seed=N} the same ones again, from sitting K on with
+ * {@code -Dgestures.from=K}.
  */
 class RandomGesturesTest {
     @TempDir
@@ -44,7 +45,7 @@ class RandomGesturesTest {
         System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
         RandomGestures.Found found;
         try {
-            found = RandomGestures.of(folder, seed, gestures);
+            found = RandomGestures.of(folder, seed, gestures, Integer.getInteger("gestures.from", 0));
         } finally {
             System.setErr(console);
         }
