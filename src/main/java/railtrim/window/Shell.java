@@ -249,8 +249,10 @@ final class Shell {
         }
     }
 
+    /** It gets its size first: a page that fits itself to it in the middle of a layout is painted once as it was before. */
     private void put(Node node) {
         shelf = shelf.filter(opened -> opened.node() == node);
+        node.resize(page.getWidth(), page.getHeight());
         page.getChildren().setAll(node);
         sheet.over(job);
     }

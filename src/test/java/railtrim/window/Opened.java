@@ -78,16 +78,19 @@ final class Opened implements AutoCloseable {
 
     /** A step in one of its states, as a job that is not a rehearsal. */
     Desk show(Moment moment, Procedure procedure) throws TimeoutException {
-        Desk shown = fx(() -> {
-            Desk desk = moment.desk(procedure);
-            JobPage.Kept kept = new JobPage.Kept(
-                    moment.job().name(), shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
-            shell.show(new JobPage(shell, desk, kept));
-            return desk;
-        });
+        Desk shown = fx(() -> showNow(moment, procedure));
         settle();
         layOut();
         return shown;
+    }
+
+    /** On the window's thread. */
+    Desk showNow(Moment moment, Procedure procedure) {
+        Desk desk = moment.desk(procedure);
+        JobPage.Kept kept = new JobPage.Kept(
+                moment.job().name(), shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
+        shell.show(new JobPage(shell, desk, kept));
+        return desk;
     }
 
     /** The stage stays open for the next test: on a headless screen only the first one ever shown has the focus. */

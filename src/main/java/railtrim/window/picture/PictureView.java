@@ -175,6 +175,9 @@ final class PictureView extends Region {
                         .map(shapes::of)
                         .map(Node.class::cast)
                         .toList());
+        // In the middle of a layout nothing else styles them before they are painted: they would be seen in plain black
+        // for a frame.
+        group.applyCss();
         details = sheet.details();
         setFocusTraversable(!details.isEmpty());
         return true;
