@@ -161,6 +161,12 @@ final class TrimmerSkills {
                     .map(fine -> new Screw(fine, travel -> piece.bench.turnFine(part, travel)))
                     .orElseGet(() -> new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel)));
             settle(piece, screw, wanted, neverBelow);
+            while (magnitude(piece) > most
+                    && part.fine().isPresent()
+                    && part.trimmer().travel() > 0) {
+                coarseOneFurther(piece, part);
+                settle(piece, screw, wanted, neverBelow);
+            }
             while (magnitude(piece) > most && screw.trimmer().travel() > 0) {
                 screw.by(-1);
             }
@@ -185,6 +191,15 @@ final class TrimmerSkills {
         if (magnitude(piece) < wanted) {
             coarse.by(1);
         }
+    }
+
+    /** The fine one came to its end too soon: back with it, and the coarse one down by half of what the fine one can make good. */
+    private static void coarseOneFurther(Workpiece piece, Part.Trimmer part) {
+        Screw coarse = new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel));
+        double fine = part.fine().map(VirtualTrimmer::marked).orElse(0.0);
+        double notch = part.trimmer().marked() * part.trimmer().finest();
+        piece.bench.turnFine(part, 1);
+        coarse.by(-Math.max(1, (int) (fine / 2 / notch)));
     }
 
     /** To the notch that shows nearest, or nearest above. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.circuit.RegulatorFamily;
@@ -154,6 +155,19 @@ class RehearsalTest {
         assertEquals(0, tally.belowFail());
         // Few chips fail so near stock that nothing is left to gain.
         assertTrue(tally.finished() >= 34, tally.values().toString());
+    }
+
+    /**
+     * Just above 2 V this meter shows whole hundredths, and all that the fine trimmer of this board can do is less than that: the coarse one has to
+     * come down further before the target can be set.
+     */
+    @ParameterizedTest
+    @ValueSource(longs = {6, 10, 12})
+    void aTargetThatTheFineTrimmerDoesNotReachIsSetWithTheCoarseOne(long seed) {
+        List<Board> boards = drawn(1, 7314);
+        Outcome outcome = new Rehearsal(PROCEDURE, Meter.basic()).play(boards.get(7313), seed);
+        assertEquals(Outcome.Ending.FINISHED, outcome.ending(), outcome.reason());
+        assertFalse(outcome.harmed());
     }
 
     private static List<Board> drawn(long seed, int boards) {
