@@ -105,9 +105,11 @@ class ArchitectureTest {
                                             .matches(
                                                     "java\\.io\\.(?!StringReader|StringWriter|IOException|UncheckedIOException|Serializable).*")));
 
-    /** {@code URI} and {@code URL} are names of things; these are what would fetch them. */
+    /** {@code URI} and {@code URL} are names of things; these are what would fetch them. The doorbell is held to sockets of the file system below. */
     @ArchTest
     static final ArchRule nothingTalksToANetwork = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("railtrim.window.Doorbell")
             .should()
             .dependOnClassesThat(
                     describe(
@@ -115,6 +117,22 @@ class ArchitectureTest {
                             type -> type.getName()
                                     .matches(
                                             "java\\.net\\.(http\\..*|.*Socket.*|.*URLConnection|InetAddress|Inet.Address)|java\\.nio\\.channels\\..*Socket.*|java\\.rmi\\..*|javafx\\.scene\\.web\\..*")));
+
+    @ArchTest
+    static final ArchRule theDoorbellKnowsNoNetwork = noClasses()
+            .that()
+            .haveFullyQualifiedName("railtrim.window.Doorbell")
+            .should()
+            .dependOnClassesThat(
+                    describe(
+                            "are addresses or sockets of a network",
+                            type -> type.getName()
+                                    .matches(
+                                            "java\\.net\\.(http\\..*|Inet.*|Socket|ServerSocket|Datagram.*|.*URLConnection)|java\\.nio\\.channels\\.(Datagram|Asynchronous).*")))
+            .orShould()
+            .accessFieldWhere(describe(
+                    "names a family of the network",
+                    access -> access.getTarget().getName().startsWith("INET")));
 
     @ArchTest
     static final ArchRule theSumsReadNothingFromInsideTheProgramEither = noClasses()

@@ -170,6 +170,11 @@ final class JobPage {
         return desk;
     }
 
+    /** Empty for practice. */
+    Optional<Path> file() {
+        return kept.journal().map(Journal::file);
+    }
+
     /** A board elsewhere is not on this bench, whatever its job says. */
     State.Power power() {
         boolean elsewhere = desk.state().job().origin() == Origin.ELSEWHERE;

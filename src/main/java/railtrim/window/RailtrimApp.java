@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import javafx.application.Application;
 import javafx.stage.Stage;
+import railtrim.job.OwnFolder;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Aside;
 
 /** The JavaFX application; started by {@link WindowStart}. */
 public final class RailtrimApp extends Application {
@@ -14,5 +16,9 @@ public final class RailtrimApp extends Application {
                 stage, Surroundings.system(), Words.english().numbersOf(Locale.getDefault(Locale.Category.FORMAT)));
         shell.show();
         getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(shell::open);
+        Aside.run(
+                "door",
+                () -> new Doorbell(OwnFolder.path(), System.getenv()).answer(new Summons(shell)),
+                door -> door.ifPresent(shell::closeWithIt));
     }
 }

@@ -25,6 +25,7 @@ final class Sheet {
     private final ChangeListener<Number> footChanged = (of, was, is) -> leaveFree(is.doubleValue());
     private Optional<JobPage> job = Optional.empty();
     private Runnable leave = () -> {};
+    private Runnable closed = () -> {};
 
     Sheet(StackPane root, Node page) {
         this.root = root;
@@ -124,9 +125,15 @@ final class Sheet {
         }
     }
 
+    /** Called some time after a sheet was closed; another may have been opened since. */
+    void onClosed(Runnable then) {
+        closed = then;
+    }
+
     void close() {
         root.getChildren().remove(veil);
         veil.getChildren().clear();
         uncover();
+        Platform.runLater(closed);
     }
 }

@@ -1,5 +1,7 @@
 package railtrim.window;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +48,8 @@ final class Shell {
     private final WindowPlace place;
     private Optional<JobPage> job = Optional.empty();
     private Optional<ShelfPage> shelf = Optional.empty();
+    private Optional<Path> waiting = Optional.empty();
+    private Optional<AutoCloseable> door = Optional.empty();
     private boolean askedForDark;
 
     Shell(Stage stage, Surroundings surroundings, Words words) {
@@ -67,7 +71,8 @@ final class Shell {
         shortcut("Shortcut+DIGIT0", theme::usual);
         new DroppedJob(this).watch(scene);
         stage.setOnCloseRequest(this::closing);
-        stage.setOnHidden(event -> remember());
+        stage.setOnHidden(event -> hidden());
+        sheet.onClosed(this::openWaiting);
         stage.setMinWidth(720);
         stage.setMinHeight(560);
     }
@@ -88,6 +93,23 @@ final class Shell {
             askedForDark = true;
             surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
         }
+    }
+
+    private void hidden() {
+        remember();
+        try {
+            if (door.isPresent()) {
+                door.get().close();
+            }
+        } catch (Exception leftBehind) {
+            // The next window sweeps it.
+            System.getLogger("railtrim").log(System.Logger.Level.DEBUG, "door", leftBehind);
+        }
+    }
+
+    /** Closed together with the window. */
+    void closeWithIt(AutoCloseable opened) {
+        door = Optional.of(opened);
     }
 
     private void lookChanged() {
@@ -147,12 +169,40 @@ final class Shell {
         put(opened.node());
     }
 
-    /** Opens a job from anywhere in the program. One whose board has power is not left without asking. */
+    /** The program was started once more: the window comes to the front. Its job waits for the answer to a question that stands on the window. */
+    void summon(Optional<Path> file) {
+        stage.setIconified(false);
+        stage.toFront();
+        stage.requestFocus();
+        waiting = file.or(() -> waiting);
+        openWaiting();
+    }
+
+    private void openWaiting() {
+        if (!sheet.open() && waiting.isPresent()) {
+            Path file = waiting.get();
+            waiting = Optional.empty();
+            open(file);
+        }
+    }
+
+    /** Opens a job from anywhere in the program. One whose board has power is not left without asking; the one on the page stays as it is. */
     void open(Path file) {
+        if (job.flatMap(JobPage::file).filter(shown -> same(shown, file)).isPresent()) {
+            return;
+        }
         if (powered()) {
             askBeforeLeaving(() -> openNow(file));
         } else {
             openNow(file);
+        }
+    }
+
+    private static boolean same(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException gone) {
+            return false;
         }
     }
 

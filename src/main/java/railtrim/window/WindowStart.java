@@ -1,8 +1,12 @@
 package railtrim.window;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import javafx.application.Application;
+import railtrim.job.OwnFolder;
 import railtrim.procedure.Words;
 
 /** Opens the window. Not an {@link Application} itself, so that a start from the class path works. */
@@ -12,8 +16,12 @@ public final class WindowStart {
 
     private WindowStart() {}
 
-    /** Returns when the window is closed. @param arguments at most one: the job file to open */
+    /** Returns when the window is closed, or where one that is open already took the job. @param arguments at most one: the job file to open */
     public static void open(String[] arguments) {
+        Optional<Path> job = Stream.of(arguments).findFirst().map(Path::of);
+        if (new Doorbell(OwnFolder.path(), System.getenv()).ring(job)) {
+            return;
+        }
         // The toolkit remarks on being started from the class path; that is meant, and nothing the person can act on.
         TOOLKIT.setLevel(Level.SEVERE);
         // Read on another processor while the toolkit comes up; the bundle is kept once it has been read.

@@ -271,23 +271,21 @@ class SlipsAtTheWindowTest {
     /** 20: left in the middle of a powered step: asked first, and never taken up there. */
     @Test
     void leftInTheMiddleWithTheBoardOn() throws Exception {
+        Path other = folder.resolve("other.railtrim");
+        Journal.create(other, "other", bench, Mark.keptIn(folder.resolve("own")))
+                .close();
         Path file = kept("first.on");
         SlippingPerson person = person();
         person.answers();
-        window.fx(() -> {
-            window.shell.open(file);
-            return null;
-        });
+        open(other);
         window.until("the question", () -> window.focused().equals("stay"));
         person.sees("window.leave.text");
         window.press(KeyCode.ESCAPE);
         assertEquals(State.Power.ON, state(person).power(), "Escape stays");
-        window.fx(() -> {
-            window.shell.open(file);
-            return null;
-        });
+        open(other);
         window.until("the question", () -> window.focused().equals("stay"));
         person.presses("leave-anyway");
+        open(file);
         SlippingPerson later = person();
         assertInstanceOf(State.Card.Resume.class, state(later).card().orElseThrow());
         later.sees("card.resume.action");
@@ -304,9 +302,9 @@ class SlipsAtTheWindowTest {
         bench.waitSeconds(86_400);
         window.fx(() -> {
             window.shell.toStart();
-            window.shell.open(file);
             return null;
         });
+        open(file);
         SlippingPerson person = person();
         person.sees("card.resume.action");
         person.answersUntilAsked("resume.marking");
@@ -344,10 +342,7 @@ class SlipsAtTheWindowTest {
             walk(new Course(Procedure.builtIn(), theirs), "legs");
         }
         byte[] before = Files.readAllBytes(file);
-        window.fx(() -> {
-            window.shell.open(file);
-            return null;
-        });
+        open(file);
         SlippingPerson person = person();
         person.sees("window.band.saved.elsewhere");
         for (Node node : window.shell.scene().getRoot().lookupAll(".text-field")) {
@@ -413,6 +408,13 @@ class SlipsAtTheWindowTest {
         });
         window.settle();
         window.layOut();
+    }
+
+    private void open(Path file) throws TimeoutException {
+        window.fx(() -> {
+            window.shell.open(file);
+            return null;
+        });
     }
 
     private SlippingPerson person() {
