@@ -28,6 +28,15 @@ public final class Bench implements Time {
     /** Joined by less than this, the rail is held at nothing by the regulator's own current limit. Ohms. */
     private static final double CRUSHED = 0.5;
 
+    /** How a part is soldered. */
+    public enum Manner {
+        CARE,
+        /** Touched too briefly: the joint is dry. */
+        TOUCH,
+        /** Far too much solder. */
+        PLENTY
+    }
+
     /** Things that ought not to happen on a bench. */
     public enum Mishap {
         /** A part was soldered, moved or taken off with the board on or its rail still charged. */
@@ -44,6 +53,8 @@ public final class Bench implements Time {
     private final VirtualMeter meter;
     private final RandomGenerator chance;
     private final Wiring wiring = new Wiring();
+    private final Joints joints = new Joints(wiring);
+    private final Strays strays;
     private final Fate fate;
     private final Draw draw;
     private final Set<Mishap> mishaps = EnumSet.noneOf(Mishap.class);
@@ -59,16 +70,15 @@ public final class Bench implements Time {
     /** Where the meter draws its own current from while it reads volts. */
     private Optional<Node.Pair> probed = Optional.empty();
 
-    private Optional<Part> dryJoint = Optional.empty();
-    private double holdsFor;
-    private boolean opened;
     private int harm;
+    private Optional<Mishap> lastMishap = Optional.empty();
     /** The output while on, worked out once for as long as nothing changes; NaN when something did. */
     private double outputOn = Double.NaN;
 
     public Bench(Board board, Meter meter, RandomGenerator chance) {
         this.board = board;
         this.chance = chance;
+        this.strays = new Strays(board.divider(), wiring);
         this.draw = new Draw(board);
         this.fate = new Fate(board, draw);
         this.mostAtStock = board.mostAtStock();
@@ -105,24 +115,10 @@ public final class Bench implements Time {
             seconds += step;
             left -= step;
             fate.warm(step, on ? output() : 0, on ? drawn() : 0);
-            strain(step);
-            if (board.load().leakage() > 0) {
+            if (on && joints.strain(step) || board.load().leakage() > 0) {
                 outputOn = Double.NaN;
             }
             look();
-        }
-    }
-
-    /** A dry joint holds for a while and then opens, as the board warms. */
-    private void strain(double step) {
-        if (on && dryJoint.isPresent()) {
-            holdsFor -= step;
-            if (holdsFor <= 0) {
-                wiring.lift(dryJoint.get(), true);
-                outputOn = Double.NaN;
-                dryJoint = Optional.empty();
-                opened = true;
-            }
         }
     }
 
@@ -299,21 +295,57 @@ public final class Bench implements Time {
     /** Solders a part across two places. */
     public void solder(Part part, Node.Pair pair) {
         touchWithIron();
-        dryJoint = dryJoint.filter(dry -> dry != part);
-        wiring.solder(part, pair);
+        joints.solder(part, pair);
         changed();
+    }
+
+    /** Solders a part in one of the ways a person does it: with care, with a touch that leaves the joint dry, or with so much that it runs to another pin. */
+    public void solder(Part part, Node.Pair pair, Manner manner) {
+        solder(part, pair);
+        if (manner == Manner.TOUCH) {
+            joints.leaveDry(part, chance);
+        } else if (manner == Manner.PLENTY) {
+            bridge(Pins.beside(board.regulator(), pair, chance));
+        }
+    }
+
+    /** Solder runs from one place to another. */
+    void bridge(Node.Pair pair) {
+        touchWithIron();
+        joints.bridge(pair);
+        changed();
+    }
+
+    /** Where solder joins what it should not; empty for nowhere. */
+    public Optional<Node.Pair> bridged() {
+        return joints.bridged();
+    }
+
+    /** Takes up the solder that ran too far. */
+    public void clean() {
+        touchWithIron();
+        joints.clean();
+        changed();
+    }
+
+    /** Whether a joint of this part is dry, or was and has opened: dull, where a good one shines. */
+    public boolean isDry(Part part) {
+        return joints.isDry(part);
+    }
+
+    /** Whether a dry joint of this part has opened. */
+    public boolean isLoose(Part part) {
+        return joints.isLoose(part);
     }
 
     /** The last joint of this part was a bad one: it holds for so many seconds with the board on, and then opens. */
     public void leaveDry(Part part, double seconds) {
-        dryJoint = Optional.of(part);
-        opened = false;
-        holdsFor = seconds;
+        joints.leaveDry(part, seconds);
     }
 
     /** Whether a dry joint has opened by now. */
     boolean opened() {
-        return opened;
+        return joints.opened();
     }
 
     boolean isSoldered(Part part) {
@@ -331,6 +363,13 @@ public final class Bench implements Time {
     public void lower(Part part) {
         touchWithIron();
         wiring.lift(part, false);
+        changed();
+    }
+
+    /** Heats both joints of a part until they flow: what was dry or loose holds again, and a lifted lead is back. */
+    public void heat(Part part) {
+        touchWithIron();
+        wiring.jointOf(part).ifPresent(joint -> joints.solder(part, joint.pair()));
         changed();
     }
 
@@ -366,12 +405,17 @@ public final class Bench implements Time {
 
     private void happened(Mishap mishap) {
         mishaps.add(mishap);
+        lastMishap = Optional.of(mishap);
         harm++;
     }
 
     /** Grows with every mishap and for as long as one lasts: the same number twice means that nothing happened in between. */
-    int harm() {
+    public int harm() {
         return harm;
+    }
+
+    public Optional<Mishap> lastMishap() {
+        return lastMishap;
     }
 
     /** Highest voltage the chip ever had, volts. */
@@ -397,8 +441,17 @@ public final class Bench implements Time {
     }
 
     private double underLoad(Board.Work running, double celsius) {
-        double open = board.divider().magnitude(leg(Leg.UPPER), leg(Leg.LOWER));
-        return board.given(open, draw.amperes(open, running, celsius));
+        double open = set();
+        double held = board.given(open, draw.amperes(open, running, celsius));
+        if (!strays.any()) {
+            return held;
+        }
+        return strays.starved() ? 0 : strays.fed(held, volts -> draw.amperes(volts, running, celsius));
+    }
+
+    /** What the regulator is set to by all that is on its legs, volts. */
+    private double set() {
+        return Regulation.magnitude(board.divider(), leg(Leg.UPPER), leg(Leg.LOWER), strays.pull());
     }
 
     /** Current of the chip now, amperes. */
@@ -446,9 +499,9 @@ public final class Bench implements Time {
         return switch (node) {
             case GROUND -> 0;
             case OUTPUT -> output;
-            case INPUT -> on ? board.divider().input() - board.divider().inputOhms() * drawn() : output;
-            case CONTROL ->
-                on ? board.divider().controlSupply().orElse(board.divider().input()) : output;
+            case INPUT ->
+                on ? Math.max(0, strays.supply(Node.INPUT) - board.divider().inputOhms() * drawn()) : output;
+            case CONTROL -> on ? strays.supply(Node.CONTROL) : output;
             case ADJUST -> adjustVolts(output);
         };
     }
@@ -457,9 +510,10 @@ public final class Bench implements Time {
         double upper = leg(Leg.UPPER);
         double lower = leg(Leg.LOWER);
         double reference = board.divider().reference().value();
-        double open = board.divider().magnitude(upper, lower);
+        double open = set();
         double drawn = draw.amperes(open, work, fate.chipTemperature());
-        boolean regulating = on && open < board.divider().ceiling(drawn) && output > 0;
+        boolean past = strays.any() && output > open;
+        boolean regulating = on && open < board.divider().ceiling(drawn) && output > 0 && !past;
         if (!regulating) {
             return unregulated(output, upper, lower);
         }
@@ -473,7 +527,9 @@ public final class Bench implements Time {
         }
         double bias = on && output > 0 ? board.divider().bias() : 0;
         double into = board.divider().place().loweringLeg() == Leg.LOWER ? bias : -bias;
-        return (output * lower + into * upper * lower) / (upper + lower);
+        Pull pull = on ? strays.pull() : Pull.NONE;
+        return (output * lower + (into + pull.amperes()) * upper * lower)
+                / (upper + lower + pull.siemens() * upper * lower);
     }
 
     private double sign() {

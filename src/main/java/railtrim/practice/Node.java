@@ -44,7 +44,11 @@ public enum Node {
             return of(place.loweringLeg().other());
         }
 
-        boolean joins(Node one, Node other) {
+        boolean touches(Node node) {
+            return first == node || second == node;
+        }
+
+        public boolean joins(Node one, Node other) {
             return first == one && second == other || first == other && second == one;
         }
 

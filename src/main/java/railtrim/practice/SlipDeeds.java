@@ -14,9 +14,6 @@ import railtrim.procedure.State;
 
 /** How each slip is done, on the bench or on paper, and how it is put right. */
 final class SlipDeeds {
-    /** Solder from pin to pin, ohms. */
-    private static final double BLOB = 0.05;
-
     /** From one evening to the next day, seconds. */
     private static final double NIGHT = 15 * 3600;
 
@@ -27,7 +24,6 @@ final class SlipDeeds {
     private final Map<String, Node.Pair> probesAt = new HashMap<>();
     private Optional<Answer> done = Optional.empty();
     private boolean lost;
-    private Optional<Part> blob = Optional.empty();
     private Optional<Part.Fixed> rightResistor = Optional.empty();
 
     SlipDeeds(Worker hand, Workpiece piece, RandomGenerator chance) {
@@ -191,9 +187,7 @@ final class SlipDeeds {
     private Optional<Answer> bridged(State state, Course course) {
         return added(state).map(part -> {
             Answer answer = hand.next(state, course);
-            Part.Fixed solder = new Part.Fixed("solder", BLOB);
-            piece.bench.solder(solder, chance.nextBoolean() ? piece.leg() : piece.otherLeg());
-            blob = Optional.of(solder);
+            piece.bench.bridge(chance.nextBoolean() ? piece.leg() : piece.otherLeg());
             return answer;
         });
     }
@@ -278,8 +272,7 @@ final class SlipDeeds {
     }
 
     private void rewire() {
-        blob.ifPresent(piece.bench::remove);
-        blob = Optional.empty();
+        piece.bench.clean();
         piece.trimmer.filter(piece.bench::isSoldered).ifPresent(part -> piece.bench.solder(part, piece.leg()));
         piece.resistor.filter(piece.bench::isSoldered).ifPresent(part -> piece.bench.solder(part, piece.leg()));
     }

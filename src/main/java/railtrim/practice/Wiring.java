@@ -42,6 +42,17 @@ final class Wiring {
         });
     }
 
+    /** Whether anything joined to the board leads here. */
+    boolean reaches(Node node) {
+        for (int i = 0; i < joints.size(); i++) {
+            Joint joint = joints.get(i);
+            if (!joint.lifted() && joint.pair().touches(node)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** All that is joined to the board between two nodes, in parallel; infinity for nothing. */
     double across(Node.Pair between) {
         Node.Pair pair = between.usual();

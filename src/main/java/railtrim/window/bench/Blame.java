@@ -10,6 +10,9 @@ final class Blame {
     private Blame() {}
 
     static String of(Bench bench, Optional<Node.Pair> soldered) {
+        if (bench.bridged().isPresent()) {
+            return "bridge";
+        }
         Leg lowering = bench.board().divider().place().loweringLeg();
         if (soldered.isEmpty()) {
             return "bare";

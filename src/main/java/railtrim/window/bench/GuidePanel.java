@@ -1,6 +1,7 @@
 package railtrim.window.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -8,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import railtrim.practice.Bench;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
@@ -34,8 +36,12 @@ final class GuidePanel implements BenchView.Panel {
         Handle.give(lesson, "bench-lesson");
         FlowPane row = new FlowPane(
                 Build.button(
-                        "bench-hint", words.of("window.bench.hint"), () -> deed.accept(() -> asked = now()), "plain"),
-                Build.button("bench-again", words.of("window.bench.afresh"), again, "plain"));
+                        "bench-hint",
+                        words.of("window.bench.hint"),
+                        () -> deed.accept(() -> asked = now()),
+                        "plain",
+                        "bench-small"),
+                Build.button("bench-again", words.of("window.bench.afresh"), again, "plain", "bench-small"));
         row.getStyleClass().add("bench-flow");
         box = Build.column("bench-panel", row, hint, lesson);
     }
@@ -65,9 +71,15 @@ final class GuidePanel implements BenchView.Panel {
     private String lesson() {
         String taught =
                 words.of("window.bench.lesson", work.bench().board().label().teaches());
-        return work.mishaps() == 0
+        String told = work.mishaps() == 0
                 ? taught + " " + words.of("window.bench.lesson.clean")
                 : taught + " " + words.of("window.bench.lesson.mishaps", Integer.toString(work.mishaps()));
+        for (Bench.Manner manner : List.of(Bench.Manner.TOUCH, Bench.Manner.PLENTY)) {
+            if (work.careless(manner)) {
+                told += " " + words.of("window.bench.lesson." + manner.name().toLowerCase(Locale.ROOT));
+            }
+        }
+        return told;
     }
 
     /** The question that is open now: a card's, a caution's or the step's next field. */

@@ -32,16 +32,27 @@ final class PowerPanel implements BenchView.Panel {
     PowerPanel(Words words, Workbench work, Consumer<Runnable> deed) {
         this.words = words;
         this.bench = work.bench();
-        power = Build.button("bench-power", "", () -> deed.accept(() -> work.power(!bench.isOn())), "plain");
-        load = Build.button("bench-load", "", () -> deed.accept(() -> work.load(!bench.isLoaded())), "plain");
+        power = Build.button(
+                "bench-power", "", () -> deed.accept(() -> work.power(!bench.isOn())), "plain", "bench-small");
+        load = Build.button(
+                "bench-load", "", () -> deed.accept(() -> work.load(!bench.isLoaded())), "plain", "bench-small");
         Button minute = Build.button(
-                "bench-minute", words.of("window.bench.minute"), () -> deed.accept(() -> work.pass(60)), "plain");
+                "bench-minute",
+                words.of("window.bench.minute"),
+                () -> deed.accept(() -> work.pass(60)),
+                "plain",
+                "bench-small");
         otherLoad = Build.button(
-                "bench-other-load", words.of("window.bench.load.other"), () -> deed.accept(work::otherLoad), "plain");
+                "bench-other-load",
+                words.of("window.bench.load.other"),
+                () -> deed.accept(work::otherLoad),
+                "plain",
+                "bench-small");
         Build.present(otherLoad, bench.board().load().other().isPresent());
         FlowPane row = new FlowPane(power, load, otherLoad, minute);
         row.getStyleClass().add("bench-flow");
         Handle.give(seen, "bench-seen");
+        Handle.give(warmth, "bench-warmth");
         box = Build.column("bench-panel", row, seen, warmth);
     }
 

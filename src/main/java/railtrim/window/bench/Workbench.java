@@ -1,8 +1,10 @@
 package railtrim.window.bench;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import railtrim.practice.Bench;
 import railtrim.practice.Node;
 import railtrim.practice.Part;
@@ -31,7 +33,7 @@ final class Workbench {
 
     private final Bench bench;
     private final Words words;
-    private final Set<Bench.Mishap> told = EnumSet.noneOf(Bench.Mishap.class);
+    private final Set<Bench.Manner> careless = EnumSet.noneOf(Bench.Manner.class);
     private Mode mode = Mode.VOLTS;
     private Held held = Held.BOARD;
     private Optional<Node> red = Optional.empty();
@@ -39,6 +41,7 @@ final class Workbench {
     private Optional<Mounted<Part.Trimmer>> trimmer = Optional.empty();
     private Optional<Mounted<Part.Fixed>> resistor = Optional.empty();
     private String display = "";
+    private int harmSeen;
     private Optional<Bench.Mishap> mishap = Optional.empty();
 
     /** A part and where it is: in the hand, or across two places, perhaps with one lead lifted. */
@@ -84,7 +87,15 @@ final class Workbench {
 
     /** How many kinds of things have gone wrong so far. */
     int mishaps() {
-        return told.size();
+        return bench.mishaps().size();
+    }
+
+    /** Every part of the user's that is on the board. */
+    List<Mounted<? extends Part>> mounted() {
+        return Stream.concat(trimmer.stream(), resistor.stream())
+                .filter(each -> each.across().isPresent())
+                .<Mounted<? extends Part>>map(each -> each)
+                .toList();
     }
 
     /** Where the trimmer, or else the fixed resistor, is soldered. */
@@ -92,9 +103,9 @@ final class Workbench {
         return trimmer.flatMap(Mounted::across).or(() -> resistor.flatMap(Mounted::across));
     }
 
-    /** What has just gone wrong, until the next deed. A dead chip stays in sight. */
+    /** What has just gone wrong, until the next deed that does no harm. A dead chip stays in sight. */
     Optional<Bench.Mishap> mishap() {
-        return told.contains(Bench.Mishap.DAMAGED) ? Optional.of(Bench.Mishap.DAMAGED) : mishap;
+        return bench.mishaps().contains(Bench.Mishap.DAMAGED) ? Optional.of(Bench.Mishap.DAMAGED) : mishap;
     }
 
     void mode(Mode chosen) {
@@ -181,18 +192,28 @@ final class Workbench {
         measure();
     }
 
-    void solderTrimmer(Node.Pair pair) {
-        trimmer = trimmer.map(each -> solder(each, pair));
+    void solderTrimmer(Node.Pair pair, Bench.Manner manner) {
+        trimmer = trimmer.map(each -> solder(each, pair, manner));
         measure();
     }
 
-    void solderResistor(Node.Pair pair) {
-        resistor = resistor.map(each -> solder(each, pair));
+    void solderResistor(Node.Pair pair, Bench.Manner manner) {
+        resistor = resistor.map(each -> solder(each, pair, manner));
         measure();
     }
 
-    void liftTrimmer(boolean lift) {
-        trimmer = trimmer.map(each -> lift(each, lift));
+    void liftTrimmer() {
+        trimmer = trimmer.map(this::lift);
+        measure();
+    }
+
+    void heatTrimmer() {
+        trimmer = trimmer.map(this::heat);
+        measure();
+    }
+
+    void heatResistor() {
+        resistor = resistor.map(this::heat);
         measure();
     }
 
@@ -206,12 +227,22 @@ final class Workbench {
         measure();
     }
 
+    void clean() {
+        bench.clean();
+        measure();
+    }
+
+    /** Whether solder was ever used with less care than it needs. */
+    boolean careless(Bench.Manner manner) {
+        return careless.contains(manner);
+    }
+
     /** Reads the meter again, once the digits rest. */
     void measure() {
         bench.waitSeconds(REST);
         display = shown().map(Shown::text).orElse(words.of("window.bench.no-reading"));
-        mishap = bench.mishaps().stream().filter(each -> !told.contains(each)).findFirst();
-        told.addAll(bench.mishaps());
+        mishap = bench.harm() == harmSeen ? Optional.empty() : bench.lastMishap();
+        harmSeen = bench.harm();
     }
 
     private Optional<Shown> shown() {
@@ -242,18 +273,20 @@ final class Workbench {
         return new Shown(Shown.OVERLOAD, Unit.OHM, Double.NaN);
     }
 
-    private <P extends Part> Mounted<P> solder(Mounted<P> part, Node.Pair pair) {
-        bench.solder(part.part(), pair);
+    private <P extends Part> Mounted<P> solder(Mounted<P> part, Node.Pair pair, Bench.Manner manner) {
+        bench.solder(part.part(), pair, manner);
+        careless.add(manner);
         return new Mounted<>(part.part(), part.name(), Optional.of(pair), false);
     }
 
-    private <P extends Part> Mounted<P> lift(Mounted<P> part, boolean lift) {
-        if (lift) {
-            bench.lift(part.part());
-        } else {
-            bench.lower(part.part());
-        }
-        return new Mounted<>(part.part(), part.name(), part.across(), lift);
+    private <P extends Part> Mounted<P> lift(Mounted<P> part) {
+        bench.lift(part.part());
+        return new Mounted<>(part.part(), part.name(), part.across(), true);
+    }
+
+    private <P extends Part> Mounted<P> heat(Mounted<P> part) {
+        bench.heat(part.part());
+        return new Mounted<>(part.part(), part.name(), part.across(), false);
     }
 
     private <P extends Part> Mounted<P> remove(Mounted<P> part) {
