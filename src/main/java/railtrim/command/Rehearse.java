@@ -83,7 +83,8 @@ final class Rehearse implements Asked {
             return kept(rehearsals.get(0), procedure, board(), first);
         }
         if (boards == null) {
-            return one(rehearsals.get(0).play(board(), first), List.of());
+            Board given = board();
+            return one(rehearsals.get(0).play(given, first), given, List.of());
         }
         Progress progress = new Progress(terminal, count);
         Tally tally = new Rehearsals(rehearsals).play(drawn(count, first), first, progress::done);
@@ -122,7 +123,7 @@ final class Rehearse implements Asked {
                             EnumSet.allOf(Format.class),
                             Paper.A4)
                     .forEach(file -> files.add(file.toString()));
-            return one(outcome, files);
+            return one(outcome, given, files);
         }
     }
 
@@ -174,13 +175,16 @@ final class Rehearse implements Asked {
         }
     }
 
-    private Answer one(Outcome outcome, List<String> files) {
+    /** How it went, and at its end what the board is there to teach. */
+    private Answer one(Outcome outcome, Board given, List<String> files) {
         Map<String, Object> json = Tally.of(outcome).values();
         if (!files.isEmpty()) {
             json.put("files", files);
         }
         json.put("outcomes", List.of(outcome.values()));
+        json.put("teaches", given.label().teaches());
         Sheet sheet = new OutcomeSheet(words).of(outcome);
+        sheet.say(words.of("practice.lesson", given.label().teaches()));
         files.forEach(sheet::say);
         return Answer.of(outcome.finished() && !outcome.harmed(), json, sheet);
     }

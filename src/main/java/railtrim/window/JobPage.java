@@ -99,7 +99,7 @@ final class JobPage {
         Kept kept = new Kept(name, shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
         JobPage page = new JobPage(shell, desk, kept);
         view.onDeed(desk::changed);
-        page.side.practice(view, bench.board());
+        page.side.practice(view, bench);
         return page;
     }
 

@@ -10,7 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import railtrim.practice.Board;
+import railtrim.practice.Bench;
 import railtrim.procedure.Words;
 import railtrim.window.bench.BenchView;
 import railtrim.window.bench.Papers;
@@ -40,12 +40,16 @@ final class Side {
     }
 
     /** Puts a practice bench beside the picture. */
-    void practice(BenchView view, Board board) {
+    void practice(BenchView view, Bench on) {
         bench = Optional.of(view);
         List<ToggleButton> buttons = new ArrayList<>();
         tab(buttons, "tab-bench", "window.tab.bench", view.node());
         tab(buttons, "tab-picture", "window.tab.picture", picture.node());
-        tab(buttons, "tab-papers", "window.tab.papers", new Papers(words, board).node());
+        tab(
+                buttons,
+                "tab-papers",
+                "window.tab.papers",
+                new Papers(words, on.board(), on.meter().meter().id()).node());
         tabs.getChildren().setAll(buttons);
         side.getChildren().add(0, tabs);
         buttons.get(0).fire();

@@ -9,8 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import railtrim.practice.Board;
 
 class JobCommandsTest {
     @TempDir
@@ -199,6 +203,26 @@ class JobCommandsTest {
                         .getAsString()
                         .length()
                 > 20);
+    }
+
+    /** Each of the six boards teaches something of its own; the terminal says so at the end, as the window does. */
+    @Test
+    void aRehearsalEndsWithWhatTheBoardTeaches() throws IOException {
+        Set<String> lessons = new TreeSet<>();
+        try (Stream<Path> boards = Files.list(Path.of("demo-data", "boards"))) {
+            for (Path board : boards.toList()) {
+                lessons.add(Board.of(Files.readString(board)).label().teaches());
+            }
+        }
+        assertEquals(6, lessons.size());
+        Ran told = Ran.of("rehearse", "demo-data/boards/playout-module.json");
+        String lesson = lessons.stream()
+                .filter(each -> each.startsWith("When to stop."))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(told.out().replaceAll("\\s+", " ").contains(lesson), told.out());
+        Ran json = Ran.of("rehearse", "demo-data/boards/playout-module.json", "--json");
+        assertEquals(lesson, json.json().get("teaches").getAsString());
     }
 
     @Test

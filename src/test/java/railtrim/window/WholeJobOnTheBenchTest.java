@@ -101,7 +101,7 @@ class WholeJobOnTheBenchTest {
             assertEquals(Seen.SMOKE, bench.seen(), () -> bench.highestSeen() + " V");
             String told = hand.text("mishap");
             String pads = window.words.of("window.bench.pads", "OUT", "IN");
-            assertTrue(told.contains(window.words.of("window.bench.blame.bridge", pads)), told);
+            assertTrue(told.contains(window.words.of("window.bench.blame.bridge-beside", pads)), told);
             assertTrue(told.contains(railtrim.quantity.Display.volts(bench.highestSeen())), told);
             assertTrue(hand.text("bench-seen").contains(window.words.of("option.seen.smoke")));
             // It does not go away with the plug.

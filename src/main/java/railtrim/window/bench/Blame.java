@@ -10,8 +10,11 @@ final class Blame {
     private Blame() {}
 
     static String of(Bench bench, Optional<Node.Pair> soldered) {
-        if (bench.bridged().isPresent()) {
-            return "bridge";
+        Optional<Node.Pair> bridged = bench.bridged();
+        if (bridged.isPresent()) {
+            boolean leg = bridged.get().id().equals(Node.Pair.of(Leg.UPPER).id())
+                    || bridged.get().id().equals(Node.Pair.of(Leg.LOWER).id());
+            return leg ? "bridge" : "bridge-beside";
         }
         Leg lowering = bench.board().divider().place().loweringLeg();
         if (soldered.isEmpty()) {

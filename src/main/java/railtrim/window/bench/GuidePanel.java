@@ -69,8 +69,7 @@ final class GuidePanel implements BenchView.Panel {
     }
 
     private String lesson() {
-        String taught =
-                words.of("window.bench.lesson", work.bench().board().label().teaches());
+        String taught = words.of("practice.lesson", work.bench().board().label().teaches());
         String told = work.mishaps() == 0
                 ? taught + " " + words.of("window.bench.lesson.clean")
                 : taught + " " + words.of("window.bench.lesson.mishaps", Integer.toString(work.mishaps()));

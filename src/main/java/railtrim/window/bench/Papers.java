@@ -19,7 +19,8 @@ public final class Papers {
     private final Words words;
     private final VBox list = Build.column("papers");
 
-    public Papers(Words words, Board board) {
+    /** @param meter id of the class of the meter on the bench */
+    public Papers(Words words, Board board, String meter) {
         this.words = words;
         list.getChildren().add(Build.prose(board.label().story(), "papers-story"));
         line("board", board.label().name());
@@ -35,6 +36,7 @@ public final class Papers {
                         .orElseGet(() -> words.of("window.papers.unknown")));
         line("load", board.load().name());
         board.load().other().ifPresent(other -> line("other-load", other.name()));
+        line("meter", words.of("option.meter.class." + meter));
         regulator(board.regulator());
     }
 

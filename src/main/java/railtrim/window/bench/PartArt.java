@@ -41,9 +41,10 @@ final class PartArt {
         if (!off) {
             group.getChildren().add(joint(to, bench.isDry(mounted.part()) ? "joint-dry" : "joint-good"));
         }
-        Label name = Build.label(mounted.name(), "board-print");
-        name.setLayoutX(middle.getX() - 62);
-        name.setLayoutY(middle.getY() + (middle.getY() < 126 ? -30 : 12));
+        // Two in a row take two lines, so that the name stays clear of the pads.
+        Label name = Build.label(mounted.name().replace(" + ", " +\n"), "part-name");
+        name.setLayoutX(middle.getX() - 68);
+        name.setLayoutY(middle.getY() + (middle.getY() < 126 ? -28 : 4));
         group.getChildren().add(name);
         return group;
     }
