@@ -6,10 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Caution;
 import railtrim.procedure.State.StepState;
@@ -119,11 +121,7 @@ final class Cautions {
 
     /** Signal word, sign, what it is about, and whether it was acknowledged. */
     private Node line(Caution caution, boolean waits, boolean its, boolean again, Runnable open) {
-        HBox signal = Build.row(
-                "signal",
-                Icon.of(caution.symbol()).draw(20),
-                Build.label(words.of("window." + level(caution)), "signal-word"));
-        signal.getStyleClass().add(level(caution));
+        Node signal = signal(caution);
         String state = waits ? its ? "" : words.of("window.caution.next") : words.of("window.caution.read");
         // In a narrow window there is room for the words of one only; pressing another shows those of that one.
         boolean kept = narrow && !its && !again;
@@ -147,6 +145,18 @@ final class Cautions {
         }
         row.getStyleClass().add(its ? "caution-open" : "caution-folded");
         return row;
+    }
+
+    /** As wide as the others, and wider where its word needs more. */
+    private Node signal(Caution caution) {
+        Label word = Build.label(words.of("window." + level(caution)), "signal-word");
+        word.setMinWidth(Region.USE_PREF_SIZE);
+        Region usual = new Region();
+        usual.getStyleClass().add("signal-width");
+        StackPane signal = new StackPane(
+                usual, Build.row("signal-row", Icon.of(caution.symbol()).draw(20), word));
+        signal.getStyleClass().addAll("signal", level(caution));
+        return signal;
     }
 
     private Node full(Caution caution, boolean waits) {

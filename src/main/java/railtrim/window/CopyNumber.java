@@ -77,7 +77,8 @@ final class CopyNumber {
     /** One number is copied at once; of several the person picks. */
     private void copyAtFocus() {
         Node owner = scene.getFocusOwner();
-        if (owner == null) {
+        // What had the focus may just have left the page.
+        if (owner == null || owner.getScene() != scene) {
             return;
         }
         List<String> texts = new ArrayList<>();

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
@@ -24,7 +25,7 @@ final class Dwell {
 
     private final Words words;
     private final Desk desk;
-    private final Label left = Build.label("", "dwell-left");
+    private final Label left = Build.prose("", "dwell-left");
     private final Label span = Build.prose("", "dwell-span");
     private final Label broken = Build.prose("", "dwell-span");
     private final ProgressBar bar = new ProgressBar();
@@ -37,7 +38,9 @@ final class Dwell {
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setFocusTraversable(false);
         bar.setAccessibleText(words.of("window.dwell.bar"));
-        HBox head = Build.row("dwell-head", Icon.CLOCK.draw(20), left, Build.spring());
+        left.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(left, Priority.ALWAYS);
+        HBox head = Build.row("dwell-head", Icon.CLOCK.draw(20), left);
         desk.pass()
                 .ifPresent(pass -> head.getChildren()
                         .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));

@@ -13,6 +13,7 @@ import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import javafx.scene.control.Labeled;
 import railtrim.job.JobCheck;
 import railtrim.job.Journal;
 import railtrim.job.Mark;
@@ -60,12 +61,16 @@ final class RandomGestures {
         this.chance = new Random(seed);
     }
 
-    /** @param from the first sitting; each has chances of its own, so that one can be had again without those before it */
-    static Found of(Path folder, long seed, int gestures, int from) throws Exception {
-        return new RandomGestures(folder, seed).run(gestures, from);
+    static Found of(Path folder, long seed, int gestures) throws Exception {
+        return new RandomGestures(folder, seed).run(0, gestures);
     }
 
-    private Found run(int gestures, int from) throws Exception {
+    /** One sitting again; each has chances of its own. */
+    static Found sitting(Path folder, long seed, int sitting) throws Exception {
+        return new RandomGestures(folder, seed).run(sitting * SITTING, (sitting + 1) * SITTING);
+    }
+
+    private Found run(int from, int to) throws Exception {
         Handler log = listening();
         try (Opened window = Opened.with(new TestSurroundings(folder, new TestPrinting(true), time))) {
             Logger.getLogger("").addHandler(log);
@@ -78,12 +83,12 @@ final class RandomGestures {
             comeUp(window);
             Heartbeat heart = window.fx(Heartbeat::new);
             try (heart) {
-                for (int done = from * SITTING; done < gestures; done += SITTING) {
+                for (int done = from; done < to; done += SITTING) {
                     beginAgain(window, done / SITTING);
-                    sit(window, heart, Math.min(SITTING, gestures - done));
+                    sit(window, heart, Math.min(SITTING, to - done));
                 }
             }
-            return new Found(List.copyOf(problems), heart.frozen(), heart.longest(), gestures, answers, files);
+            return new Found(List.copyOf(problems), heart.frozen(), heart.longest(), to - from, answers, files);
         } finally {
             Logger.getLogger("").removeHandler(log);
         }
@@ -220,12 +225,13 @@ final class RandomGestures {
 
     /** As a person leaves: Escape until nothing lies over the page, then the start page. */
     private void leave(Opened window, Heartbeat heart) throws Exception {
+        window.until("the writing to be over", () -> !window.has("sheet-wait"));
         for (int i = 0; i < 3 && window.fx(() -> window.shell.sheet().open()); i++) {
             window.press(javafx.scene.input.KeyCode.ESCAPE);
         }
         window.fx(() -> {
             if (window.shell.sheet().open()) {
-                wrong("Escape does not close the sheet");
+                wrong("Escape does not close the sheet " + title(window));
                 window.shell.sheet().close();
             }
             List.copyOf(javafx.stage.Window.getWindows()).stream()
@@ -235,6 +241,10 @@ final class RandomGestures {
             heart.again();
             return null;
         });
+    }
+
+    private static String title(Opened window) {
+        return window.shell.scene().getRoot().lookup(".sheet-title") instanceof Labeled says ? says.getText() : "";
     }
 
     private void readBack(Path file, Desk desk) {

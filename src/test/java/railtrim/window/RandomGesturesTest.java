@@ -17,8 +17,8 @@ import org.testfx.api.FxToolkit;
 
 /**
  * Somebody presses, types and resizes at random: no error, no word on the console, no gate passed, nothing lost, and the window answers. The long form has
- * 10,000 gestures: {@code mvn -Pproof test -Dtest=RandomGesturesTest}, with {@code -Dgestures.seed=N} the same ones again, from sitting K on with
- * {@code -Dgestures.from=K}.
+ * 10,000 gestures: {@code mvn -Pproof test -Dtest=RandomGesturesTest}, with {@code -Dgestures.seed=N} the same ones again, and with
+ * {@code -Dgestures.sitting=K} one sitting of them by itself.
  */
 class RandomGesturesTest {
     @TempDir
@@ -45,7 +45,10 @@ class RandomGesturesTest {
         System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
         RandomGestures.Found found;
         try {
-            found = RandomGestures.of(folder, seed, gestures, Integer.getInteger("gestures.from", 0));
+            Integer again = Integer.getInteger("gestures.sitting");
+            found = again == null
+                    ? RandomGestures.of(folder, seed, gestures)
+                    : RandomGestures.sitting(folder, seed, again);
         } finally {
             System.setErr(console);
         }
