@@ -13,6 +13,8 @@ import railtrim.quantity.Display;
 
 /** How one rehearsal went, or many: tables for people and values for programs. */
 final class OutcomeSheet {
+    private static final int MOST_QUESTIONS = 20;
+
     private final Words words;
 
     OutcomeSheet(Words words) {
@@ -73,7 +75,11 @@ final class OutcomeSheet {
         if (!tally.rows().isEmpty()) {
             sheet.blank().table(1, heads("slip", "made", "before", "after", "never", "harmful"), rows(tally));
         }
+        if (!tally.caughtAt().isEmpty()) {
+            sheet.blank().table(1, heads("at-field", "caught-there"), caughtAt(tally));
+        }
         json.put("slipTable", slipTable(tally));
+        json.put("caughtAt", tally.caughtAt());
         json.put("bad", tally.bad());
         warn(sheet, tally.aboveStock() > 0, tally.belowFail() > 0);
         boolean well = tally.stuck() == 0 && tally.aboveStock() == 0 && tally.belowFail() == 0;
@@ -97,6 +103,16 @@ final class OutcomeSheet {
                         Integer.toString(row.never()),
                         Integer.toString(row.harmful()))));
         return rows;
+    }
+
+    /** The questions that brought most slips to light, most first; all of them are in the values for programs. */
+    private List<List<String>> caughtAt(Tally tally) {
+        return tally.caughtAt().entrySet().stream()
+                .filter(each -> !each.getKey().isEmpty())
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                .limit(MOST_QUESTIONS)
+                .map(each -> List.of(each.getKey(), each.getValue().toString()))
+                .toList();
     }
 
     private static List<Map<String, Object>> slipTable(Tally tally) {

@@ -20,6 +20,8 @@ import railtrim.job.Job;
  * @param belowFail the fixed resistor can hold the chip where it may fail
  * @param expert what a perfectly informed expert would have set, under load
  * @param share of the power that expert could have saved which this job saves; empty where it did not finish or nothing could be saved
+ * @param lostToMargin the part of it that was lost by aiming higher than that expert; {@code lostToResistor} by the resistor found for the aim,
+ *     less than 0 where it came out lower
  * @param effort what the job took
  * @param slips in the order they were made
  * @param resistor as picked, e.g. "series:470+220", empty where none was
@@ -41,6 +43,8 @@ public record Outcome(
         boolean belowFail,
         OptionalDouble expert,
         OptionalDouble share,
+        OptionalDouble lostToMargin,
+        OptionalDouble lostToResistor,
         Effort effort,
         Set<Bench.Mishap> mishaps,
         List<SlipMade> slips,
@@ -100,6 +104,8 @@ public record Outcome(
         values.put("belowFail", belowFail);
         expert.ifPresent(volts -> values.put("expert", volts));
         share.ifPresent(part -> values.put("share", part));
+        lostToMargin.ifPresent(part -> values.put("lostToMargin", part));
+        lostToResistor.ifPresent(part -> values.put("lostToResistor", part));
         values.put("readings", effort.readings());
         values.put("runs", effort.runs());
         values.put("minutes", effort.minutes());
@@ -123,6 +129,7 @@ public record Outcome(
         values.put("noticed", made.noticed().id());
         if (!made.key().isEmpty()) {
             values.put("by", made.key());
+            values.put("at", made.at());
         }
         return values;
     }

@@ -162,11 +162,12 @@ public final class Rehearsal {
         Worth.Figure worth = fitted.isPresent()
                 ? Worth.of(
                         board,
+                        state.figures().target().orElse(fitted.getAsDouble()),
                         fitted.getAsDouble(),
                         Series.valueOf(state.figures().choice("res.series").orElse("E24")),
                         tolerance,
                         Integer.parseInt(state.figures().choice("res.most").orElse("1")))
-                : new Worth.Figure(OptionalDouble.empty(), OptionalDouble.empty());
+                : Worth.Figure.NONE;
         double least = Math.min(lowest.orElse(Double.POSITIVE_INFINITY), fitted.orElse(Double.POSITIVE_INFINITY));
         return new Outcome(
                 board.label().name(),
@@ -185,6 +186,8 @@ public final class Rehearsal {
                 least <= board.worstFail(),
                 worth.expert(),
                 worth.share(),
+                worth.margin(),
+                worth.resistor(),
                 effort(state.job(), bench),
                 bench.mishaps(),
                 slips,

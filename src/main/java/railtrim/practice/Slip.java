@@ -16,6 +16,8 @@ public enum Slip {
     STALE,
     /** Read on a range too large, with its last digits gone. */
     RANGE,
+    /** A probe on another pin than the one that was named. */
+    PROBE_SLIP,
     /** Red where black should be. */
     SWAPPED_PROBES,
     /** The two legs of the divider taken for one another. */

@@ -11,6 +11,7 @@ import railtrim.job.Fact;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
+import railtrim.quantity.Unit;
 
 /** How each slip is done, on the bench or on paper, and how it is put right. */
 final class SlipDeeds {
@@ -54,6 +55,7 @@ final class SlipDeeds {
                 typed(state, course, (typed, reading) -> SlipText.of(slip, typed.text(), chance));
             case STALE -> typed(state, course, (typed, reading) -> before(state, (Field.Number) field, typed.text()));
             case RANGE -> typed(state, course, (typed, reading) -> onLargerRange((Field.Number) field, typed.text()));
+            case PROBE_SLIP -> typed(state, course, (typed, reading) -> elsewhere((Field.Number) field, typed.text()));
             case NO_LEAD_ZERO -> Optional.of(new Answer.Typed(id, "0.0 Ω", false));
             case SWAPPED_LEGS -> Optional.of(swapLegs(state, course));
             case WRONG_ANSWER -> neighbour((Field.Choice) field, state, course);
@@ -128,6 +130,22 @@ final class SlipDeeds {
     private Optional<String> onLargerRange(Field.Number field, String text) {
         double value = railtrim.quantity.QuantityReader.read(text, field.unit()).value();
         return SlipText.coarse(piece.bench.meter(), field.unit(), value, chance);
+    }
+
+    /** The red probe on a pin beside the one that was meant; empty where the meter shows the same there. */
+    private Optional<String> elsewhere(Field.Number field, String meant) {
+        List<Node> pins = new ArrayList<>(List.of(Node.INPUT, Node.ADJUST));
+        if (field.unit() == Unit.OHM) {
+            pins.add(Node.OUTPUT);
+        }
+        while (!pins.isEmpty()) {
+            Node.Pair pair = new Node.Pair(pins.remove(chance.nextInt(pins.size())), Node.GROUND);
+            String shown = (field.unit() == Unit.VOLT ? piece.volts(pair) : piece.ohms(pair)).text();
+            if (!shown.equals(meant) && !shown.equals(Shown.OVERLOAD)) {
+                return Optional.of(shown);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Takes the two pins of the other leg for the right ones, with the probes and then with the iron. */

@@ -22,6 +22,26 @@ final class SlipPlaces {
             "aim.lowest",
             "target.volts");
 
+    /** Ohms that are measured between pins of the board, not on a part by itself. */
+    private static final Set<String> ON_THE_BOARD = Set.of(
+            "leg.ohms",
+            "leg.reversed",
+            "leg.again",
+            "other.ohms",
+            "rail.ohms",
+            "solder.leg",
+            "proof.total",
+            "proof.other",
+            "proof.rail",
+            "smooth.low",
+            "smooth.total",
+            "down.max",
+            "set.max",
+            "setting.total",
+            "fit.total",
+            "fit.other",
+            "fit.rail");
+
     private static final Set<String> KILLERS =
             Set.of("place.pair", "place.leg", "clip.pair", "trimmer.at", "fit.left", "reg.family", "reg.outline");
     private static final Set<String> OFF_WORK =
@@ -57,6 +77,9 @@ final class SlipPlaces {
         slips.addAll(Set.of(Slip.PREFIX, Slip.DECIMAL, Slip.COMMA, Slip.UNIT));
         if (!NOT_MEASURED.contains(number.id())) {
             slips.addAll(Set.of(Slip.STALE, Slip.RANGE));
+            if (volts && !number.id().equals("meter.proof") || ON_THE_BOARD.contains(number.id())) {
+                slips.add(Slip.PROBE_SLIP);
+            }
             if (volts) {
                 slips.add(Slip.SWAPPED_PROBES);
             }

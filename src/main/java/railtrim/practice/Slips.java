@@ -35,6 +35,7 @@ final class Slips implements Worker {
     private Optional<Case> justMade = Optional.empty();
     private final List<String> back = new ArrayList<>();
     private String lastAlarm = "";
+    private String answering = "";
     private int stopped;
 
     /** A slip from the moment it was made. */
@@ -47,6 +48,7 @@ final class Slips implements Worker {
         private boolean lookedOver;
         private SlipMade.Noticed noticed = SlipMade.Noticed.NEVER;
         private String key = "";
+        private String at = "";
 
         Case(Slip slip, String step, String field, int harmBefore) {
             this.slip = slip;
@@ -60,7 +62,7 @@ final class Slips implements Worker {
         }
 
         SlipMade made() {
-            return new SlipMade(slip, step, field, noticed, key);
+            return new SlipMade(slip, step, field, noticed, key, at);
         }
     }
 
@@ -165,6 +167,7 @@ final class Slips implements Worker {
     @Override
     public void hear(Answer answer, Verdict verdict, State after) {
         hand.hear(answer, verdict, after);
+        answering = answered(answer);
         Optional<Case> made = justMade;
         justMade = Optional.empty();
         Optional<String> objection = objection(verdict);
@@ -202,9 +205,7 @@ final class Slips implements Worker {
 
     /** A question that had a wrong answer was answered anew after something had been found wrong. */
     private void retyped(Answer answer, Verdict verdict, Optional<Case> made) {
-        String field = answer instanceof Answer.Typed typed
-                ? typed.field()
-                : answer instanceof Answer.Picked picked ? picked.field() : "";
+        String field = answered(answer);
         if (verdict instanceof Verdict.Accept) {
             open(Slip::onPaper)
                     .filter(each -> each.field.equals(field)
@@ -212,6 +213,13 @@ final class Slips implements Worker {
                             && made.filter(now -> now == each).isEmpty())
                     .forEach(each -> caught(each, each.suspicion));
         }
+    }
+
+    private static String answered(Answer answer) {
+        if (answer instanceof Answer.Typed typed) {
+            return typed.field();
+        }
+        return answer instanceof Answer.Picked picked ? picked.field() : "";
     }
 
     /** What the procedure makes of everything so far: a card, or a step that does not add up. */
@@ -272,6 +280,7 @@ final class Slips implements Worker {
         made.noticed =
                 piece.bench.harm() > made.harmBefore ? SlipMade.Noticed.AFTER_HARM : SlipMade.Noticed.BEFORE_HARM;
         made.key = key;
+        made.at = answering;
     }
 
     // ---- mending

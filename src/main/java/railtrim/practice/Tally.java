@@ -22,10 +22,13 @@ public final class Tally {
     private int slips;
     private int slipsCaught;
     private final Figures shares = new Figures();
+    private final Figures lostToMargin = new Figures();
+    private final Figures lostToResistor = new Figures();
     private final Figures readings = new Figures();
     private final Figures runs = new Figures();
     private final Figures minutes = new Figures();
     private final Map<Slip, SlipRow> rows = new EnumMap<>(Slip.class);
+    private final Map<String, Integer> caughtAt = new TreeMap<>();
     private final List<Map<String, Object>> bad = new ArrayList<>();
 
     /** Of one rehearsal alone. */
@@ -45,6 +48,9 @@ public final class Tally {
         slips += outcome.slips().size();
         slipsCaught += outcome.slipsCaught();
         outcome.share().ifPresent(shares::add);
+        outcome.lostToMargin().ifPresent(lostToMargin::add);
+        outcome.lostToResistor().ifPresent(lostToResistor::add);
+        outcome.slips().stream().filter(SlipMade::caught).forEach(made -> caughtAt.merge(made.at(), 1, Integer::sum));
         if (outcome.finished()) {
             readings.add(outcome.effort().readings());
             runs.add(outcome.effort().runs());
@@ -115,6 +121,11 @@ public final class Tally {
         return new EnumMap<>(rows);
     }
 
+    /** What each question was worth: how many slips came to light when it was answered, by field; "" for those that came to light without one. */
+    public Map<String, Integer> caughtAt() {
+        return new TreeMap<>(caughtAt);
+    }
+
     /** The first few that ended badly, as plain values. */
     public List<Map<String, Object>> bad() {
         return List.copyOf(bad);
@@ -131,6 +142,8 @@ public final class Tally {
         values.put("belowFail", belowFail);
         shares.part(0.5).ifPresent(share -> values.put("shareMedian", share));
         shares.part(0.05).ifPresent(share -> values.put("shareFifthPercentile", share));
+        lostToMargin.part(0.5).ifPresent(part -> values.put("shareLostToMarginMedian", part));
+        lostToResistor.part(0.5).ifPresent(part -> values.put("shareLostToResistorMedian", part));
         readings.part(0.5).ifPresent(median -> values.put("readingsMedian", median));
         runs.part(0.5).ifPresent(median -> values.put("runsMedian", median));
         minutes.part(0.5).ifPresent(median -> values.put("minutesMedian", median));

@@ -18,19 +18,34 @@ final class Worth {
     /**
      * @param expert output under load with the part the expert fits, volts; empty where no part would save anything
      * @param share of the expert's saving, 0 to about 1; empty where there is none
+     * @param margin what the job lost of it by aiming higher than the expert's part; {@code resistor} by the resistor it found for its aim, less
+     *     than 0 where that came out lower. With {@code share} they make 1
      */
-    record Figure(OptionalDouble expert, OptionalDouble share) {}
+    record Figure(OptionalDouble expert, OptionalDouble share, OptionalDouble margin, OptionalDouble resistor) {
+        static final Figure NONE = of(OptionalDouble.empty());
 
-    /** @param fitted true output under load with the job's own resistor, volts */
-    static Figure of(Board board, double fitted, Series series, double tolerance, int most) {
+        static Figure of(OptionalDouble expert) {
+            return new Figure(expert, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        }
+    }
+
+    /**
+     * @param target what the job aimed at under load, volts
+     * @param fitted true output under load with the job's own resistor, volts
+     */
+    static Figure of(Board board, double target, double fitted, Series series, double tolerance, int most) {
         OptionalDouble expert = expert(board, series, tolerance, most);
         double before = board.loadedWithAdded(Double.POSITIVE_INFINITY);
         if (expert.isEmpty() || expert.getAsDouble() >= before) {
-            return new Figure(expert, OptionalDouble.empty());
+            return Figure.of(expert);
         }
-        double saved = watts(board, before) - watts(board, fitted);
-        double most0 = watts(board, before) - watts(board, expert.getAsDouble());
-        return new Figure(expert, OptionalDouble.of(saved / most0));
+        double least = watts(board, expert.getAsDouble());
+        double all = watts(board, before) - least;
+        return new Figure(
+                expert,
+                OptionalDouble.of((watts(board, before) - watts(board, fitted)) / all),
+                OptionalDouble.of((watts(board, target) - least) / all),
+                OptionalDouble.of((watts(board, fitted) - watts(board, target)) / all));
     }
 
     static OptionalDouble expert(Board board, Series series, double tolerance, int most) {

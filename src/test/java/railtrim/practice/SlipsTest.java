@@ -102,7 +102,7 @@ class SlipsTest {
     /** Seeds at which chance brings the slip about: the boards are slow to slip in one particular way. */
     private static List<SlipMade> made(Slip slip) {
         Rehearsal rehearsal = new Rehearsal(PROCEDURE, Meter.middle(), 0.2);
-        List<SlipMade> made = IntStream.of(26, 27, 54, 55)
+        List<SlipMade> made = IntStream.of(2, 4, 13, 28)
                 .mapToObj(seed -> rehearsal.play(DemoBoards.named("sound-board"), seed))
                 .flatMap(outcome -> outcome.slips().stream())
                 .filter(each -> each.slip() == slip)

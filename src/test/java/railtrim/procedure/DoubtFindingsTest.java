@@ -54,6 +54,31 @@ class DoubtFindingsTest {
         return with(Map.of());
     }
 
+    /**
+     * The resistor on the other leg, or not joined at all: its own leg reads 1.5 % higher than with the trimmer in place, which the meter's accuracy
+     * alone would allow (±0.9 % + 2 twice).
+     */
+    @Test
+    void aLegThatReadsHigherThanWithTheTrimmerShowsThatTheResistorIsNotAcrossIt() {
+        Figures figures = with(Map.of("fit.total", 1.015));
+        double read = figures.ohms("fit.total").orElseThrow();
+        Field.Expected range = Ranges.total(figures, "hand.ohms").orElseThrow();
+        assertTrue(read > range.low() && read < range.high(), "the range alone lets it pass");
+
+        List<Finding> findings = FitProof.of(figures);
+        assertEquals(List.of("verdict.fit-not-across"), keys(findings));
+        assertTrue(findings.get(0).blocks());
+        assertEquals("fit", findings.get(0).backTo());
+    }
+
+    /** The trimmer is gone by then and its readings cannot be taken again: one of them typed wrongly does not hold up a sound joint. */
+    @Test
+    void oneEarlierReadingThatIsOffDoesNotHoldUpASoundJoint() {
+        assertEquals(List.of(), keys(FitProof.of(played())));
+        assertEquals(List.of(), keys(FitProof.of(with(Map.of("setting.total", 0.985)))));
+        assertEquals(List.of(), keys(FitProof.of(with(Map.of("leg.ohms", 0.985)))));
+    }
+
     private static List<String> keys(List<Finding> findings) {
         return findings.stream().map(finding -> finding.message().key()).toList();
     }

@@ -1,0 +1,83 @@
+package railtrim.procedure;
+
+import static railtrim.procedure.Figures.anyEmpty;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import railtrim.job.Fact;
+import railtrim.procedure.Step.Finding;
+import railtrim.quantity.Accuracy;
+import railtrim.quantity.Display;
+import railtrim.quantity.Unit;
+
+/**
+ * Whether the fixed resistor is across the leg it was chosen for, told by what the leg read bare and with the trimmer. One meter on one range
+ * repeats far better than its accuracy says, so that a resistor that is large beside its leg still shows. A high reading counts only where both
+ * earlier ones say so: one of them typed wrongly cannot be taken again any more and must not hold up a sound joint.
+ */
+final class FitProof {
+    /** What a meter repeats to within an hour, a fraction of the reading, beside two counts; our own choice, as for volts. */
+    private static final double SOON = 0.002;
+
+    /** The same over a whole job, hours apart and in a room that has warmed. */
+    private static final double LATER = 0.005;
+
+    private FitProof() {}
+
+    static List<Finding> of(Figures figures) {
+        OptionalDouble total = figures.ohms("fit.total");
+        OptionalDouble hand = figures.ohms("hand.ohms");
+        OptionalDouble trimmer = figures.ohms("setting.trimmer");
+        OptionalDouble setting = figures.ohms("setting.total");
+        if (anyEmpty(total, hand, trimmer, setting, figures.readLeg())) {
+            return List.of();
+        }
+        double fromBare = across(figures.readLeg().getAsDouble(), hand.getAsDouble());
+        double withoutTrimmer = across(setting.getAsDouble(), -trimmer.getAsDouble());
+        double fromSetting = across(withoutTrimmer, hand.getAsDouble());
+        double doubt = 2 * total.getAsDouble() * total.getAsDouble();
+        double ofHand = doubt * part(figures, hand.getAsDouble());
+        double ofBoth = doubt * Math.hypot(part(figures, hand.getAsDouble()), part(figures, trimmer.getAsDouble()));
+        boolean high = total.getAsDouble() - fromBare > repeats(figures, "leg.ohms", LATER) + ofHand
+                && total.getAsDouble() - fromSetting > repeats(figures, "setting.total", SOON) + ofBoth;
+        return high
+                ? List.of(Checks.blocks(
+                        "verdict.fit-not-across",
+                        "fit",
+                        Display.of(total.getAsDouble(), Unit.OHM),
+                        Display.of(setting.getAsDouble(), Unit.OHM),
+                        Display.of(fromSetting, Unit.OHM)))
+                : List.of();
+    }
+
+    /** Two resistances in parallel, ohms; a negative one takes away what was in parallel. */
+    private static double across(double one, double other) {
+        return 1 / (1 / one + 1 / other);
+    }
+
+    /** What the meter leaves open of a resistance, standard, in siemens. */
+    private static double part(Figures figures, double ohms) {
+        return figures.ohmUncertainty(ohms) / (ohms * ohms);
+    }
+
+    /** What the reading in place and an earlier one across the same pins may differ by with nothing changed, ohms. */
+    private static double repeats(Figures figures, String earlier, double part) {
+        Optional<Fact.Reading> before = figures.reading(earlier);
+        Optional<Fact.Reading> now = figures.reading("fit.total");
+        if (before.isEmpty() || now.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Accuracy range = figures.accuracy(now.get());
+        double value = Math.abs(now.get().value());
+        double counts = 2 * range.resolution() + part * value;
+        boolean oneRange = range.equals(figures.accuracy(before.get()));
+        return oneRange
+                ? counts
+                : Math.max(
+                        counts,
+                        2
+                                * (figures.ohmUncertainty(value)
+                                        + figures.ohmUncertainty(before.get().value())));
+    }
+}
