@@ -44,8 +44,9 @@ final class Practice {
         shell.sheet().ask(words.of("window.practice.title"), body, cancel);
     }
 
+    /** By its story: what it teaches is told at its end. */
     private Tile tile(String id, Board board) {
-        return new Tile("board-" + id, board.label().name(), board.label().teaches(), () -> begin(board));
+        return new Tile("board-" + id, board.label().name(), board.label().story(), () -> begin(board));
     }
 
     /** The board as its maker left it, on an empty bench. */

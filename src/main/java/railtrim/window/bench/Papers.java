@@ -35,6 +35,7 @@ public final class Papers {
                                 "window.papers.range", Display.volts(range.low()), Display.volts(range.high())))
                         .orElseGet(() -> words.of("window.papers.unknown")));
         line("load", board.load().name());
+        line("current", Display.of(board.load().stockAmperes(), Unit.AMPERE));
         board.load().other().ifPresent(other -> line("other-load", other.name()));
         line("meter", words.of("option.meter.class." + meter));
         regulator(board.regulator());
