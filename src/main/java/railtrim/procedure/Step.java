@@ -81,6 +81,7 @@ public record Step(
     /** Which picture belongs beside the step. */
     public enum Picture {
         BOARD,
+        METER,
         PACKAGE,
         DIVIDER,
         LADDER,

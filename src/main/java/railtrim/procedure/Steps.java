@@ -59,6 +59,7 @@ final class Steps {
                 .filter(Choices.TYPED_METERS::containsKey)
                 .isPresent();
         steps.add(step(Phase.PREPARE, "meter", PowerNeed.OFF)
+                .picture(Picture.METER)
                 .choice("meter.class", Choices::meters)
                 .number(
                         "meter.volt.percent",
@@ -102,6 +103,7 @@ final class Steps {
                 .number("meter.zero", Unit.OHM, 0, 50, Ranges.fixed(0, 1, "expected.zero"), Outside.MEASURE_AGAIN)
                 .done());
         steps.add(step(Phase.PREPARE, "ranges", PowerNeed.OFF)
+                .picture(Picture.METER)
                 .needed(MeterRows::chosen)
                 .meterRows(MeterRows.VOLTS)
                 .meterRows(MeterRows.OHMS)

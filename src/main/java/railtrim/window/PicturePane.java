@@ -74,7 +74,9 @@ final class PicturePane implements Answering {
     }
 
     private void draw() {
-        Step.Picture kind = asked.orElse(desk.shown().picture());
+        Step.Picture kind = desk.makingSafe()
+                ? Step.Picture.BOARD
+                : asked.orElse(desk.shown().picture());
         place.getChildren().setAll(Pictures.of(kind, desk.shown(), desk.state(), words, this));
     }
 

@@ -77,6 +77,24 @@ class MakeSafeTest {
     }
 
     @Test
+    void theBoardAndItsPlugAreDrawnWhileItIsMadeSafe() throws Exception {
+        Moment working = Moments.of("sound-board").stream()
+                .filter(each -> each.step().equals("down.watch") && each.state().equals("fresh"))
+                .findFirst()
+                .orElseThrow();
+        try (Opened window = Opened.in(folder)) {
+            window.show(working, Procedure.builtIn());
+            assertTrue(drawn(window).startsWith(window.words.of("picture.ladder.says")), drawn(window));
+            window.press("make-safe");
+            window.until("the plug", () -> drawn(window).startsWith(window.words.of("picture.board.says")));
+        }
+    }
+
+    private static String drawn(Opened window) {
+        return ((Pane) window.node("picture")).getChildren().get(0).getAccessibleText();
+    }
+
+    @Test
     void aRailThatStillHasVoltageKeepsTheCard() throws Exception {
         try (Opened window = Opened.in(folder)) {
             Desk desk = open(window);

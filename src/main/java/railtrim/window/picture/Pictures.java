@@ -49,6 +49,7 @@ public final class Pictures {
             case LOG -> new LogDrawing(LogData.of(state.figures()), words);
             case BOARD -> new BoardDrawing(BoardData.of(state), words);
             case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
+            case METER -> new MeterDrawing(MeterData.of(state.figures()), words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);
             case RESISTORS -> new ResistorsDrawing(ResistorsData.of(state.figures()), words);
             case FAULTS -> new FaultsDrawing(FaultsData.of(state.figures()), words);

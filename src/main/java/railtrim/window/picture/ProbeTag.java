@@ -22,7 +22,7 @@ record ProbeTag(Words words) {
     }
 
     /** A thin wedge that comes to its point on the spot. */
-    private static void needle(Sheet sheet, Spot.Probe probe, double fromX, double fromY, double x, double y) {
+    static void needle(Sheet sheet, Spot.Probe probe, double fromX, double fromY, double x, double y) {
         double length = Math.max(1, Math.hypot(x - fromX, y - fromY));
         double acrossX = -(y - fromY) / length * 3;
         double acrossY = (x - fromX) / length * 3;

@@ -35,6 +35,7 @@ final class Samples {
         ladders(all);
         lines(all);
         boards(all);
+        meters(all);
         trimmers(all);
         budgets(all);
         resistors(all);
@@ -316,6 +317,11 @@ final class Samples {
                                 Optional.of(longName),
                                 some(-12.345)),
                         WORDS));
+    }
+
+    private static void meters(Map<String, Drawing> all) {
+        all.put("meter-untried", new MeterDrawing(new MeterData(Optional.empty(), Optional.empty()), WORDS));
+        all.put("meter-tried", new MeterDrawing(new MeterData(Optional.of("1.588 V"), Optional.of("0.2 Ω")), WORDS));
     }
 
     private static void trimmers(Map<String, Drawing> all) {
