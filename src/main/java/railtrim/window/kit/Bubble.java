@@ -1,11 +1,13 @@
 package railtrim.window.kit;
 
 import java.util.Optional;
+import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
 
@@ -49,12 +51,24 @@ public final class Bubble {
         // The window itself may be closing, and the bubble with it.
         bubble.setOnHidden(event -> Platform.runLater(() -> giveBack(back)));
         bubble.show(beside);
+        groundWhereNothingShinesThrough(bubble, box);
         Platform.runLater(() -> {
             // Only now is it known how wide the lines are, and so how many there will be.
             scroll.setPrefViewportHeight(
                     content.prefHeight(scroll.getViewportBounds().getWidth()));
             away.requestFocus();
         });
+    }
+
+    /** Where the system lays no windows over each other, what should be seen through is white: there all is as the box, without a shadow. */
+    private static void groundWhereNothingShinesThrough(PopOver bubble, Region box) {
+        if (!Platform.isSupported(ConditionalFeature.TRANSPARENT_WINDOW)) {
+            bubble.getStyleClass().add("bubble-flat");
+            box.applyCss();
+            Optional.ofNullable(box.getBackground())
+                    .map(ground -> ground.getFills().get(0).getFill())
+                    .ifPresent(bubble.getScene()::setFill);
+        }
     }
 
     private static void giveBack(Node back) {
