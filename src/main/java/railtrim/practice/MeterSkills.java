@@ -49,7 +49,10 @@ final class MeterSkills {
             piece.takeOff();
             return asked.typed(piece.ohms(piece.leg()));
         });
-        skills.put("solder.leg", asked -> asked.typed(piece.ohms(piece.leg())));
+        skills.put("solder.leg", asked -> {
+            piece.resistorOff();
+            return asked.typed(piece.ohms(piece.leg()));
+        });
         skills.put("leg.again", asked -> asked.typed(piece.ohms(piece.leg())));
         skills.put("leg.reversed", asked -> asked.typed(piece.swapped(piece.leg())));
         skills.put("other.ohms", asked -> asked.typed(piece.ohms(piece.otherLeg())));

@@ -34,6 +34,7 @@ final class TrimmerSkills {
         });
 
         skills.put("solder.pair", asked -> {
+            piece.resistorOff();
             piece.trimmerToMaximum();
             piece.trimmer.ifPresent(part -> piece.bench.solder(part, piece.leg()));
             return asked.picked(piece.leg().id());

@@ -72,6 +72,11 @@ final class Workpiece {
         resistor.ifPresent(bench::remove);
     }
 
+    /** Where the trimmer goes back in its place. */
+    void resistorOff() {
+        resistor.filter(bench::isSoldered).ifPresent(bench::remove);
+    }
+
     void trimmerToMaximum() {
         trimmer.ifPresent(part -> turnAll(part, 1));
     }

@@ -559,7 +559,7 @@ final class Checks {
     // ---------------------------------------------------------------------------------------------------------
 
     static List<Finding> fit(Figures figures) {
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(FitProof.oftenInVain(figures));
         differs(figures, "fit.pair", legPair(figures), "verdict.soldered-elsewhere", "")
                 .ifPresent(findings::add);
         if (figures.choice("fit.left")
@@ -617,7 +617,7 @@ final class Checks {
         return stops(key, "");
     }
 
-    private static Finding stops(String key, String backTo) {
+    static Finding stops(String key, String backTo) {
         return new Finding(Kind.STOPS, Message.of(key), backTo);
     }
 

@@ -5,6 +5,7 @@ import static railtrim.procedure.Figures.anyEmpty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.procedure.Step.Finding;
 import railtrim.quantity.Accuracy;
@@ -23,7 +24,22 @@ final class FitProof {
     /** The same over a whole job, hours apart and in a room that has warmed. */
     private static final double LATER = 0.005;
 
+    /** Proven by ohms each time and each time not what the sums allow: then a reading before it is wrong, and this joint is not. */
+    private static final int MOST_POWERS = 3;
+
     private FitProof() {}
+
+    /** Told before the iron is used once more: the joint has been mended often enough. */
+    static List<Finding> oftenInVain(Figures figures) {
+        long hand = figures.entry("hand.ohms").map(Entry::sequence).orElse(Long.MAX_VALUE);
+        long outside = figures.job().entries().stream()
+                .filter(entry -> entry.sequence() > hand
+                        && entry.fact() instanceof Fact.Alarm alarm
+                        && alarm.step().equals("fit.on")
+                        && alarm.reason().equals("outside"))
+                .count();
+        return outside < MOST_POWERS ? List.of() : List.of(Checks.stops("stop.fit-power", "solder"));
+    }
 
     static List<Finding> of(Figures figures) {
         OptionalDouble total = figures.ohms("fit.total");

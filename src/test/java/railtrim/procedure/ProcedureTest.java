@@ -243,6 +243,27 @@ class ProcedureTest {
         assertEquals("legs", job.current());
     }
 
+    /** A setting read too coarsely makes the sums expect another voltage: no joint mends that, the trimmer has to go back. */
+    @Test
+    void threePowerUpsOutsideWithTheResistorStopTheJobInWordsAndTheTrimmerGoesBack() {
+        HalfDone job = HalfDone.upTo("fit.on");
+        for (int time = 0; time < 3; time++) {
+            job.workTo("fit.on");
+            job.course.turn("fit.on.switch");
+            job.course.type("fit.volts", "2.80 V", true);
+            job.course.type("safe.rail", "0 V", false);
+        }
+        assertEquals("fit", job.current());
+        job.course.type("fit.dead", "0 V", false);
+        Card.Stop stop =
+                assertInstanceOf(Card.Stop.class, job.course.state().card().orElseThrow());
+        assertEquals("stop.fit-power", stop.reason().key());
+        job.course.reopen(stop.backTo(), "putting the trimmer back");
+        assertEquals(java.util.Optional.empty(), job.course.state().card());
+        assertEquals("solder", job.current());
+        assertTrue(job.finish(), "the same hand comes to an end from there");
+    }
+
     @Test
     void aFaultMadeSafeIsNotSwitchedOffASecondTime() {
         HalfDone job = HalfDone.upTo("down.watch");
