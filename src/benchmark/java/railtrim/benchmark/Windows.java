@@ -14,7 +14,7 @@ import java.util.List;
 final class Windows {
     /** As the packages start it, with the pictures drawn by the processor. */
     static final List<String> AS_PACKAGED =
-            List.of("-Dprism.order=sw", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx1g");
+            List.of("-Dprism.order=sw", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xmx1g");
 
     private static final List<String> PLAIN = List.of("-Dprism.order=sw");
     private static final int PAIRS = 7;
@@ -48,8 +48,9 @@ final class Windows {
         if (Files.isExecutable(image)) {
             pairs("window, packaged", List.of(image.toString()), "empty window, plainly", emptyPlain, "1.0 at most");
         }
+        double idleEmpty = 100 * launch.of(emptyPlain, IDLE_SECONDS).idle();
         double idle = 100 * launch.of(ours(PLAIN), IDLE_SECONDS).idle();
-        Row.print("window left alone", idle, "% of a core", "wished", 0.5, "1 at most");
+        Row.print("window left alone", idle, "% of a core", "empty window", idleEmpty, "0.5 % at most");
     }
 
     private void pairs(String what, List<String> ours, String against, List<String> other, String wished)

@@ -3,7 +3,7 @@ package railtrim.window;
 import java.util.List;
 import java.util.OptionalDouble;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -58,7 +58,7 @@ final class Band {
         bar.setAccessibleText(kept.name());
     }
 
-    Node node() {
+    Parent node() {
         return whole;
     }
 

@@ -33,7 +33,10 @@ final class FieldFrame {
     private final VBox verdict = Build.column("verdicts");
     private final Button showSum;
     private final Button sure;
-    private final VBox box;
+    /** In reading order; on the page are those that have something to say, once the frame has its place there. */
+    private final List<Node> parts;
+
+    private final VBox box = Build.column("field");
     private Optional<Sum> sum = Optional.empty();
 
     FieldFrame(Words words, String field, Node entry, Node named, Runnable saySure) {
@@ -44,12 +47,10 @@ final class FieldFrame {
         sure.setAccessibleText(words.of("window.sure.say", Labels.of(words, field)));
         showSum = SumText.button(words, Ids.sum(field), words.of("window.sum"), () -> sum);
         showSum.setAccessibleText(words.of("window.sum.of", Labels.of(words, field)));
-        box = Build.column("field", Build.row("field-head", label, help(field)));
         how.setText(Labels.help(words, field).orElse(""));
-        box.getChildren().addAll(how, expected, because, showSum, proposed, entry, readBack, verdict, sure);
-        Build.present(sure, false);
-        readBack("");
-        proposed(Optional.empty());
+        Node head = Build.row("field-head", label, help(field));
+        parts = List.of(head, how, expected, because, showSum, proposed, entry, readBack, verdict, sure);
+        parts.forEach(part -> Build.present(part, part == head || part == entry));
     }
 
     private Button help(String field) {
@@ -65,6 +66,18 @@ final class FieldFrame {
     void proposed(Optional<String> says) {
         proposed.setText(says.orElse(""));
         Build.present(proposed, says.isPresent());
+        layAnew();
+    }
+
+    /** Not before it is first shown: what is put into a box that has its place on the page is styled once, else once for each box around it. */
+    private void layAnew() {
+        if (!box.getChildren().isEmpty()) {
+            lay();
+        }
+    }
+
+    private void lay() {
+        Build.lay(box, parts.stream().filter(Node::isManaged).toList());
     }
 
     Node node() {
@@ -79,6 +92,7 @@ final class FieldFrame {
     void readBack(String text) {
         readBack.setText(text);
         Build.present(readBack, !text.isEmpty());
+        layAnew();
     }
 
     void show(FieldView.Standing standing, Unit unit) {
@@ -98,6 +112,7 @@ final class FieldFrame {
                 javafx.css.PseudoClass.getPseudoClass("answered"),
                 standing.answer().isPresent());
         showVerdict(standing.verdict());
+        lay();
     }
 
     private void showVerdict(Optional<Verdict> said) {

@@ -10,6 +10,7 @@ import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.BorderPane;
@@ -115,7 +116,7 @@ final class JobPage {
     }
 
     /** In a narrow window, or with large text, the step keeps its room and the way folds. */
-    private void fit() {
+    void fit() {
         double widths = page.getWidth() / shell.theme().pixels();
         boolean narrow = widths < NARROW;
         page.pseudoClassStateChanged(NARROW_PAGE, narrow);
@@ -162,6 +163,11 @@ final class JobPage {
         return page;
     }
 
+    /** What the page is put together of. */
+    List<Parent> parts() {
+        return List.of(band.node(), way.node(), step.node(), side.node(), bottom);
+    }
+
     String name() {
         return kept.name();
     }
@@ -185,7 +191,6 @@ final class JobPage {
     void enter() {
         refresh();
         fit();
-        seconds.play();
     }
 
     void next() {
@@ -221,25 +226,35 @@ final class JobPage {
         kept.journal().ifPresent(Journal::close);
     }
 
-    /** Draws the state again. The text size may have changed as well, so the widths are looked at too. */
-    private void refresh() {
+    private void secondPassed() {
+        step.timePassed();
+    }
+
+    /** Draws the state again. */
+    void refresh() {
         band.show(desk);
         way.show();
         step.show();
-        side.show();
+        side.show(desk.state());
         showColumn();
         foot.show();
+        count();
+    }
+
+    /** A clock that runs keeps the toolkit painting, so it runs only where there is a wait to be seen. */
+    private void count() {
+        boolean wait = desk.working() && desk.shown().step().dwellSeconds() > 0;
+        if (wait && page.getScene() != null) {
+            seconds.play();
+        } else {
+            seconds.stop();
+        }
     }
 
     private void rememberWhere(Journal journal) {
         if (desk.movedOn().isPresent()) {
             shell.remember(journal.file());
         }
-    }
-
-    private void secondPassed() {
-        step.timePassed();
-        fit();
     }
 
     private void askPause() {

@@ -54,6 +54,7 @@ final class PicturePane implements Answering {
         foot.getStyleClass().add("picture-foot");
         pane = Build.column("picture-pane", place, foot);
         pane.setMinSize(0, 0);
+        pane.sceneProperty().addListener((of, was, is) -> drawIfSeen());
     }
 
     Node node() {
@@ -65,15 +66,22 @@ final class PicturePane implements Answering {
         String step = desk.shown().step().id();
         if (!drawnStep.equals(step)) {
             asked = Optional.empty();
-        } else if (drawn.filter(state -> state == desk.state()).isPresent()) {
-            return;
+            drawn = Optional.empty();
+            drawnStep = step;
         }
-        drawn = Optional.of(desk.state());
-        drawnStep = step;
-        draw();
+        drawIfSeen();
+    }
+
+    /** While the bench is shown in its place, nothing is drawn. */
+    private void drawIfSeen() {
+        boolean current = drawn.filter(state -> state == desk.state()).isPresent();
+        if (pane.getScene() != null && !current) {
+            draw();
+        }
     }
 
     private void draw() {
+        drawn = Optional.of(desk.state());
         Step.Picture kind = desk.makingSafe()
                 ? Step.Picture.BOARD
                 : asked.orElse(desk.shown().picture());

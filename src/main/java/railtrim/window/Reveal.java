@@ -4,7 +4,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 
-/** Scrolls just far enough that a node is seen whole; of one that is higher than the room, its top, or what has the focus in it. */
+/** Scrolls just far enough that a node, which has its styles already, is seen whole; of one that is higher than the room, its top, or what has the focus in it. */
 final class Reveal {
     /** Room for the mark of the focus, pixels. */
     private static final double BELOW = 4;
@@ -26,7 +26,6 @@ final class Reveal {
 
     /** Whether both can be seen at once, with all that stands between them. */
     static boolean roomFor(ScrollPane scroll, Node upper, Node lower) {
-        scroll.applyCss();
         scroll.layout();
         Node content = scroll.getContent();
         double height = in(content, lower).getMaxY() - in(content, upper).getMinY();
@@ -34,9 +33,11 @@ final class Reveal {
     }
 
     private static void reveal(ScrollPane scroll, Node node, boolean endFirst) {
-        scroll.applyCss();
-        scroll.layout();
         Node content = scroll.getContent();
+        if (node.getScene() == null || node.getScene() != scroll.getScene()) {
+            return;
+        }
+        scroll.layout();
         Bounds at = in(content, node);
         double view = scroll.getViewportBounds().getHeight();
         double hidden = content.getBoundsInLocal().getHeight() - view;

@@ -85,6 +85,7 @@ final class Shell {
         place.settle(WIDTH, HEIGHT);
         stage.show();
         askForDark();
+        WarmUp.wait(this);
     }
 
     /** Once, and only where it matters: it takes a program of the system. */
@@ -113,6 +114,7 @@ final class Shell {
     }
 
     private void lookChanged() {
+        job.ifPresent(JobPage::fit);
         remember();
         askForDark();
     }

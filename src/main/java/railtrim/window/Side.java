@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
@@ -11,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Bench;
+import railtrim.procedure.State;
 import railtrim.procedure.Words;
 import railtrim.window.bench.BenchView;
 import railtrim.window.bench.Papers;
@@ -24,6 +26,7 @@ final class Side {
     private final VBox side;
     private final FlowPane tabs = new FlowPane();
     private Optional<BenchView> bench = Optional.empty();
+    private Optional<State> shownFor = Optional.empty();
 
     Side(Words words, PicturePane picture) {
         this.words = words;
@@ -35,7 +38,7 @@ final class Side {
         VBox.setVgrow(shown, Priority.ALWAYS);
     }
 
-    Node node() {
+    Parent node() {
         return side;
     }
 
@@ -73,8 +76,12 @@ final class Side {
         side.setMaxWidth(pixels);
     }
 
-    void show() {
-        bench.ifPresent(BenchView::show);
+    /** @param state of the job; the bench shows by itself what is done on it */
+    void show(State state) {
+        if (shownFor.filter(each -> each == state).isEmpty()) {
+            bench.ifPresent(BenchView::show);
+            shownFor = Optional.of(state);
+        }
         picture.show();
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -22,6 +23,7 @@ import railtrim.procedure.Step;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.MoreBelow;
 
@@ -93,7 +95,7 @@ final class StepPane {
         scroll.setMinHeight(0);
     }
 
-    Node node() {
+    Parent node() {
         return place;
     }
 
@@ -138,7 +140,8 @@ final class StepPane {
             goal = now;
             Platform.runLater(this::focusGoal);
         } else {
-            Platform.runLater(() -> card.ifPresentOrElse(CardView::revealAnswer, this::revealAnswer));
+            Platform.runLater(() -> card.ifPresentOrElse(
+                    view -> Frames.whenLaidOut(shell.scene(), view::revealAnswer), this::revealAnswer));
         }
     }
 
@@ -151,7 +154,7 @@ final class StepPane {
                 .map(each -> each.getValue().node())
                 .filter(Node::isFocusWithin)
                 .findFirst();
-        refused.or(this::heldBack).ifPresent(node -> Reveal.endOf(scroll, node));
+        refused.or(this::heldBack).ifPresent(this::revealEnd);
     }
 
     private Optional<Node> heldBack() {
@@ -282,9 +285,11 @@ final class StepPane {
     }
 
     private void focusGoal() {
-        // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
-        place.applyCss();
-        place.layout();
+        if (card.isPresent() || scroll.getSkin() == null) {
+            // What scrolls joins the scene only when it is styled; before that it cannot take the focus.
+            place.applyCss();
+            place.layout();
+        }
         if (card.isPresent()) {
             card.get().focus();
         } else if (cautions.control().isPresent()) {
@@ -296,11 +301,15 @@ final class StepPane {
             Optional<FieldView> view = asked().map(views::get);
             view.ifPresent(FieldView::focus);
             view.map(FieldView::node).ifPresent(this::reveal);
-            heldBack().ifPresent(node -> Reveal.endOf(scroll, node));
+            heldBack().ifPresent(this::revealEnd);
         }
     }
 
     private void reveal(Node node) {
-        Reveal.within(scroll, node);
+        Frames.whenLaidOut(shell.scene(), () -> Reveal.within(scroll, node));
+    }
+
+    private void revealEnd(Node node) {
+        Frames.whenLaidOut(shell.scene(), () -> Reveal.endOf(scroll, node));
     }
 }

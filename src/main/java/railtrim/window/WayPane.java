@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
@@ -36,7 +37,8 @@ final class WayPane {
         NOT_NEEDED
     }
 
-    private record PhaseRow(Button head, StackPane pad, VBox steps) {}
+    /** @param below its steps, on the page only while the phase is open: what is on the page costs time with each picture, seen or not */
+    private record PhaseRow(Button head, StackPane pad, VBox whole, Node below) {}
 
     /** How a line of the list looks; it is dressed anew only when this changes, for each new sign has to be styled. */
     private record Dress(Mark mark, String text, String said, boolean shown, boolean folded) {}
@@ -66,7 +68,7 @@ final class WayPane {
         }
     }
 
-    Node node() {
+    Parent node() {
         return scroll;
     }
 
@@ -94,9 +96,16 @@ final class WayPane {
         Mark mark = mark(within);
         dress(row.head(), row.pad(), mark, words.of("phase." + phase.id()), open, !open || mark != Mark.HERE);
         row.head().setDisable(within.stream().noneMatch(Desk::readable));
-        Build.present(row.steps(), open && !folded);
-        for (StepState each : within) {
-            show(each);
+        boolean unfolded = open && !folded;
+        if (unfolded) {
+            within.forEach(this::show);
+        }
+        if (unfolded != row.whole().getChildren().contains(row.below())) {
+            if (unfolded) {
+                row.whole().getChildren().add(row.below());
+            } else {
+                row.whole().getChildren().remove(row.below());
+            }
         }
     }
 
@@ -164,10 +173,9 @@ final class WayPane {
         StackPane run = new StackPane(trace());
         run.getStyleClass().add("gutter");
         HBox below = Build.row("way-line", run, inner);
-        below.visibleProperty().bind(inner.visibleProperty());
-        below.managedProperty().bind(inner.managedProperty());
-        phases.put(phase, new PhaseRow(head, pad, inner));
-        return new VBox(line, below);
+        VBox whole = new VBox(line);
+        phases.put(phase, new PhaseRow(head, pad, whole, below));
+        return whole;
     }
 
     private Button step(StepState each) {

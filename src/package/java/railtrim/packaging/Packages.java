@@ -56,6 +56,9 @@ public final class Packages {
                 "-XX:+UseSerialGC",
                 "--java-options",
                 "-XX:TieredStopAtLevel=1",
+                // Counts for onlookers, which wake a window that is left alone twenty times a second.
+                "--java-options",
+                "-XX:-UsePerfData",
                 "--java-options",
                 "-Xmx1g"));
         if (Build.System.here() == Build.System.WINDOWS) {

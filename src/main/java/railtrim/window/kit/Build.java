@@ -1,10 +1,12 @@
 package railtrim.window.kit;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -21,9 +23,8 @@ public final class Build {
 
     /** A label of running text that may take several lines and is never cut short. */
     public static Label prose(String text, String... classes) {
-        Label label = label(text, classes);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
+        Label label = new Prose(text);
+        label.getStyleClass().addAll(classes);
         return label;
     }
 
@@ -44,15 +45,26 @@ public final class Build {
     }
 
     public static VBox column(String styleClass, Node... children) {
-        VBox box = new VBox(children);
+        VBox box = new Column(children);
         box.getStyleClass().add(styleClass);
         return box;
     }
 
     public static HBox row(String styleClass, Node... children) {
-        HBox box = new HBox(children);
+        HBox box = new Row(children);
         box.getStyleClass().add(styleClass);
         return box;
+    }
+
+    /** Puts nodes into a box; those that are there stay, so that none loses the focus. @param wanted in an order that never changes */
+    public static void lay(Pane box, List<Node> wanted) {
+        List<Node> there = box.getChildren();
+        there.removeIf(node -> !wanted.contains(node));
+        for (int i = 0; i < wanted.size(); i++) {
+            if (i == there.size() || there.get(i) != wanted.get(i)) {
+                there.add(i, wanted.get(i));
+            }
+        }
     }
 
     public static Region spring() {
