@@ -162,14 +162,13 @@ final class TrimmerSkills {
                     .map(fine -> new Screw(fine, travel -> piece.bench.turnFine(part, travel)))
                     .orElseGet(() -> new Screw(part.trimmer(), travel -> piece.bench.turn(part, travel)));
             settle(piece, screw, wanted, neverBelow);
+            downTo(piece, screw, most);
             while (magnitude(piece) > most
                     && part.fine().isPresent()
                     && part.trimmer().travel() > 0) {
                 coarseOneFurther(piece, part);
                 settle(piece, screw, wanted, neverBelow);
-            }
-            while (magnitude(piece) > most && screw.trimmer().travel() > 0) {
-                screw.by(-1);
+                downTo(piece, screw, most);
             }
             return asked.typed(piece.rail());
         });
@@ -191,6 +190,13 @@ final class TrimmerSkills {
         }
         if (magnitude(piece) < wanted) {
             coarse.by(1);
+        }
+    }
+
+    /** On down where the meter still shows more than may be. */
+    private static void downTo(Workpiece piece, Screw screw, double most) {
+        while (magnitude(piece) > most && screw.trimmer().travel() > 0) {
+            screw.by(-1);
         }
     }
 

@@ -342,11 +342,13 @@ final class Checks {
     }
 
     static List<Finding> smooth(Figures figures) {
-        return figures.choice("smooth.feel")
-                        .filter(feel -> !feel.equals("falls-smoothly"))
-                        .isPresent()
-                ? List.of(blocks("verdict.not-smooth", "solder"))
-                : List.of();
+        List<Finding> findings = new ArrayList<>(LegProof.lowEnd(figures));
+        if (figures.choice("smooth.feel")
+                .filter(feel -> !feel.equals("falls-smoothly"))
+                .isPresent()) {
+            findings.add(blocks("verdict.not-smooth", "solder"));
+        }
+        return findings;
     }
 
     // ---- power
@@ -559,7 +561,7 @@ final class Checks {
     // ---------------------------------------------------------------------------------------------------------
 
     static List<Finding> fit(Figures figures) {
-        List<Finding> findings = new ArrayList<>(FitProof.oftenInVain(figures));
+        List<Finding> findings = new ArrayList<>(LegProof.oftenInVain(figures));
         differs(figures, "fit.pair", legPair(figures), "verdict.soldered-elsewhere", "")
                 .ifPresent(findings::add);
         if (figures.choice("fit.left")

@@ -550,7 +550,7 @@ final class Steps {
                 .ohms("fit.total", figures -> Ranges.total(figures, "hand.ohms"))
                 .ohms("fit.other", Ranges::otherWhenFitted)
                 .ohms("fit.rail", Ranges::railAsBefore)
-                .checks(FitProof::of)
+                .checks(LegProof::of)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
         steps.add(step(Phase.FIT, "fit.on", PowerNeed.TO_ON)

@@ -170,6 +170,14 @@ class RehearsalTest {
         assertFalse(outcome.harmed());
     }
 
+    /** A meter that jumps from 5.999 V to 6.04 V where it changes its range: the fine trimmer goes on down there, the coarse one stays. */
+    @Test
+    void aGapBetweenTwoRangesIsNotChasedWithTheCoarseTrimmer() {
+        Outcome outcome = new Rehearsal(PROCEDURE, Meter.middle(), 0.05)
+                .play(drawn(1, 4512).get(4511), 4512);
+        assertNotEquals(Outcome.Ending.STUCK, outcome.ending(), outcome.reason());
+    }
+
     private static List<Board> drawn(long seed, int boards) {
         List<RegulatorFamily> families =
                 RegulatorFamilies.of(BuiltIn.text("regulators.json")).all();

@@ -65,18 +65,29 @@ class DoubtFindingsTest {
         Field.Expected range = Ranges.total(figures, "hand.ohms").orElseThrow();
         assertTrue(read > range.low() && read < range.high(), "the range alone lets it pass");
 
-        List<Finding> findings = FitProof.of(figures);
+        List<Finding> findings = LegProof.of(figures);
         assertEquals(List.of("verdict.fit-not-across"), keys(findings));
         assertTrue(findings.get(0).blocks());
         assertEquals("fit", findings.get(0).backTo());
     }
 
+    /** On the other leg, turned right down, it takes this one down through the board's load, but 6 % less far; ±10 % would let that pass. */
+    @Test
+    void aLegThatFallsLessFarThanTheTrimmerRightDownShowsThatItIsOnTheOtherOne() {
+        Figures figures = with(Map.of("smooth.low", 1.08));
+        double read = figures.ohms("smooth.low").orElseThrow();
+        assertTrue(read < Ranges.totalAtLowEnd(figures).orElseThrow().high(), "the range alone lets it pass");
+        assertEquals(List.of("verdict.low-end-high"), keys(LegProof.lowEnd(figures)));
+        assertEquals(List.of(), keys(LegProof.lowEnd(played())));
+        assertEquals(List.of(), keys(LegProof.lowEnd(with(Map.of("smooth.low", 1.02)))));
+    }
+
     /** The trimmer is gone by then and its readings cannot be taken again: one of them typed wrongly does not hold up a sound joint. */
     @Test
     void oneEarlierReadingThatIsOffDoesNotHoldUpASoundJoint() {
-        assertEquals(List.of(), keys(FitProof.of(played())));
-        assertEquals(List.of(), keys(FitProof.of(with(Map.of("setting.total", 0.985)))));
-        assertEquals(List.of(), keys(FitProof.of(with(Map.of("leg.ohms", 0.985)))));
+        assertEquals(List.of(), keys(LegProof.of(played())));
+        assertEquals(List.of(), keys(LegProof.of(with(Map.of("setting.total", 0.985)))));
+        assertEquals(List.of(), keys(LegProof.of(with(Map.of("leg.ohms", 0.985)))));
     }
 
     private static List<String> keys(List<Finding> findings) {

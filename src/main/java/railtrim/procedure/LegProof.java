@@ -13,21 +13,53 @@ import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 
 /**
- * Whether the fixed resistor is across the leg it was chosen for, told by what the leg read bare and with the trimmer. One meter on one range
+ * Whether the trimmer, and later the fixed resistor, is across the leg it was chosen for, told by what the leg read bare and with the trimmer. One meter on one range
  * repeats far better than its accuracy says, so that a resistor that is large beside its leg still shows. A high reading counts only where both
  * earlier ones say so: one of them typed wrongly cannot be taken again any more and must not hold up a sound joint.
  */
-final class FitProof {
+final class LegProof {
     /** What a meter repeats to within an hour, a fraction of the reading, beside two counts; our own choice, as for volts. */
     private static final double SOON = 0.002;
 
     /** The same over a whole job, hours apart and in a room that has warmed. */
     private static final double LATER = 0.005;
 
+    /** What two ranges of one meter differ by, a fraction of the reading: those of the plainest one promise 0.8 and 1 % and three counts. */
+    private static final double RANGES = 0.03;
+
+    /** So many ohms the end of a trimmer's travel may come out otherwise the next time; our own choice. */
+    private static final double END = 3;
+
     /** Proven by ohms each time and each time not what the sums allow: then a reading before it is wrong, and this joint is not. */
     private static final int MOST_POWERS = 3;
 
-    private FitProof() {}
+    private LegProof() {}
+
+    /**
+     * The trimmer turned right down has to take its own leg down as far as the two in parallel say. On the other leg it takes this one down as well,
+     * through the board's load, but not as far.
+     */
+    static List<Finding> lowEnd(Figures figures) {
+        OptionalDouble low = figures.ohms("smooth.low");
+        OptionalDouble least = figures.ohms("trimmer.min");
+        if (anyEmpty(low, least, figures.readLeg())) {
+            return List.of();
+        }
+        double expected = across(figures.readLeg().getAsDouble(), least.getAsDouble());
+        double ofEnd = END + 2 * figures.ohmUncertainty(least.getAsDouble());
+        double slack = RANGES * expected
+                + ofEnd * Math.pow(expected / least.getAsDouble(), 2)
+                + figures.reading("smooth.low")
+                        .map(read -> 2 * figures.accuracy(read).resolution())
+                        .orElse(0.0);
+        return low.getAsDouble() - expected <= slack
+                ? List.of()
+                : List.of(Checks.blocks(
+                        "verdict.low-end-high",
+                        "solder",
+                        Display.of(low.getAsDouble(), Unit.OHM),
+                        Display.of(expected, Unit.OHM)));
+    }
 
     /** Told before the iron is used once more: the joint has been mended often enough. */
     static List<Finding> oftenInVain(Figures figures) {
