@@ -44,7 +44,7 @@ final class PartArt {
         // Two in a row take two lines, so that the name stays clear of the pads.
         Label name = Build.label(mounted.name().replace(" + ", " +\n"), "part-name");
         name.setLayoutX(middle.getX() - 68);
-        name.setLayoutY(middle.getY() + (middle.getY() < 126 ? -28 : 4));
+        name.setLayoutY(middle.getY() + (middle.getY() < 126 ? -40 : 4));
         group.getChildren().add(name);
         return group;
     }
