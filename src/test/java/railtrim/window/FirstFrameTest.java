@@ -35,6 +35,8 @@ class FirstFrameTest {
                 .toList();
         assertTrue(moments.size() > 30, "only " + moments.size() + " steps");
         try (Opened window = Opened.in(folder)) {
+            // The window has its size; only then can a page be asked to fit it at once.
+            window.layOut();
             for (Moment moment : moments) {
                 CompletableFuture<List<Look>> first = window.fx(() -> {
                     window.showNow(moment, Procedure.builtIn());
