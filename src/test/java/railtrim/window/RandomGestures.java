@@ -226,6 +226,9 @@ final class RandomGestures {
     /** As a person leaves: Escape until nothing lies over the page, then the start page. */
     private void leave(Opened window, Heartbeat heart) throws Exception {
         window.until("the writing to be over", () -> !window.has("sheet-wait"));
+        window.until(
+                "the printing to be over",
+                () -> !window.has("print-close") || !window.node("print-close").isDisabled());
         for (int i = 0; i < 3 && window.fx(() -> window.shell.sheet().open()); i++) {
             window.press(javafx.scene.input.KeyCode.ESCAPE);
         }
