@@ -176,7 +176,7 @@ final class Slips implements Worker {
             deeds.found();
             return;
         }
-        retyped(answer, verdict, made);
+        retyped(verdict, made);
         alarm(after).ifPresent(key -> {
             lastAlarm = key;
             suspect(key, after);
@@ -204,11 +204,10 @@ final class Slips implements Worker {
     }
 
     /** A question that had a wrong answer was answered anew after something had been found wrong. */
-    private void retyped(Answer answer, Verdict verdict, Optional<Case> made) {
-        String field = answered(answer);
+    private void retyped(Verdict verdict, Optional<Case> made) {
         if (verdict instanceof Verdict.Accept) {
             open(Slip::onPaper)
-                    .filter(each -> each.field.equals(field)
+                    .filter(each -> each.field.equals(answering)
                             && !each.suspicion.isEmpty()
                             && made.filter(now -> now == each).isEmpty())
                     .forEach(each -> caught(each, each.suspicion));

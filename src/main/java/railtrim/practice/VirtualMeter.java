@@ -104,7 +104,7 @@ public final class VirtualMeter {
 
     /** Turns the dial one range on, smallest first; after the largest one the meter chooses by itself again, as it does at first. */
     public void nextRange(Unit unit) {
-        byHand = byHand + 1 < ranges(unit).size() ? byHand + 1 : BY_ITSELF;
+        byHand = byHand + 1 < meter.ranges(unit).size() ? byHand + 1 : BY_ITSELF;
     }
 
     public void rangeByItself() {
@@ -113,11 +113,9 @@ public final class VirtualMeter {
 
     /** The range the dial was turned to; empty where the meter chooses. */
     public Optional<Meter.Range> rangeByHand(Unit unit) {
-        return byHand == BY_ITSELF ? Optional.empty() : Optional.of(ranges(unit).get(byHand));
-    }
-
-    private List<Meter.Range> ranges(Unit unit) {
-        return unit == Unit.VOLT ? meter.volts() : meter.ohms();
+        return byHand == BY_ITSELF
+                ? Optional.empty()
+                : Optional.of(meter.ranges(unit).get(byHand));
     }
 
     public Shown volts(double truth) {
@@ -131,7 +129,7 @@ public final class VirtualMeter {
 
     /** The same reading on a range so many steps too large: its last digits are gone. Empty where there is no such range, or no digit is left. */
     Optional<Shown> onLargerRange(Unit unit, double value, int up) {
-        List<Meter.Range> ranges = ranges(unit);
+        List<Meter.Range> ranges = meter.ranges(unit);
         int right = 0;
         while (right < ranges.size() - 1 && Math.abs(value) > ranges.get(right).fullScale() * (1 + 1e-9)) {
             right++;

@@ -96,18 +96,12 @@ final class Descent {
         Given given = Given.of(figures);
         List<Entry> entries = figures.job().entries();
         Descent now = recall.descent()
-                .filter(last -> last.given.equals(given) && last.before(entries))
+                .filter(last -> last.given.equals(given) && FactsByStep.goesOn(last.entries, entries))
                 .map(last -> last.on(entries))
                 .orElseGet(() -> recall.onceInThisJob(
                         List.of("descent", given, lastMove(entries)), () -> new Descent(given).read(entries)));
         recall.keep(now);
         return now;
-    }
-
-    /** Whether these facts go on from those that were read; of one job it is enough that the last of them is the same. */
-    private boolean before(List<Entry> others) {
-        int read = entries.size();
-        return read > 0 && read <= others.size() && entries.get(read - 1) == others.get(read - 1);
     }
 
     /** The same way read on; facts that cannot change anything need not be read. */

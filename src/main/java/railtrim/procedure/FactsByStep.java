@@ -24,7 +24,7 @@ final class FactsByStep {
     }
 
     private void readOn(List<Entry> entries) {
-        if (!goesOn(entries)) {
+        if (!goesOn(read, entries)) {
             facts.clear();
             read = List.of();
         }
@@ -42,7 +42,8 @@ final class FactsByStep {
         read = entries;
     }
 
-    private boolean goesOn(List<Entry> entries) {
+    /** Whether a job goes on from these facts: whether they are the first of its own. */
+    static boolean goesOn(List<Entry> read, List<Entry> entries) {
         if (read.size() > entries.size()) {
             return false;
         }

@@ -218,10 +218,7 @@ public final class Figures {
     /** Accuracy of the range a reading in volts or ohms was taken on. */
     public Accuracy accuracy(Fact.Reading reading) {
         OptionalDouble lastDigit = lastDigit(reading.value(), reading.unit());
-        double digit = lastDigit.orElse(0);
-        return reading.unit() == Unit.VOLT
-                ? meter().voltsAt(reading.value(), digit)
-                : meter().ohmsAt(reading.value(), digit);
+        return meter().at(reading.unit(), reading.value(), lastDigit.orElse(0));
     }
 
     /** Whether a reading with this last digit was taken before on a larger range than it needs. */
@@ -232,8 +229,7 @@ public final class Figures {
                 .map(Fact.Reading.class::cast)
                 .filter(reading -> reading.unit() == unit)
                 .anyMatch(reading -> {
-                    Accuracy smallest =
-                            unit == Unit.VOLT ? meter().voltsAt(reading.value()) : meter().ohmsAt(reading.value());
+                    Accuracy smallest = meter().at(unit, reading.value());
                     Accuracy taken = accuracy(reading);
                     return taken.endsWith(lastDigit) && !smallest.endsWith(lastDigit);
                 });

@@ -45,7 +45,7 @@ final class LegProof {
         if (anyEmpty(low, least, figures.readLeg())) {
             return List.of();
         }
-        double expected = across(figures.readLeg().getAsDouble(), least.getAsDouble());
+        double expected = Ranges.parallel(figures.readLeg().getAsDouble(), least.getAsDouble());
         double ofEnd = END + 2 * figures.ohmUncertainty(least.getAsDouble());
         double slack = RANGES * expected
                 + ofEnd * Math.pow(expected / least.getAsDouble(), 2)
@@ -81,9 +81,9 @@ final class LegProof {
         if (anyEmpty(total, hand, trimmer, setting, figures.readLeg())) {
             return List.of();
         }
-        double fromBare = across(figures.readLeg().getAsDouble(), hand.getAsDouble());
-        double withoutTrimmer = across(setting.getAsDouble(), -trimmer.getAsDouble());
-        double fromSetting = across(withoutTrimmer, hand.getAsDouble());
+        double fromBare = Ranges.parallel(figures.readLeg().getAsDouble(), hand.getAsDouble());
+        double withoutTrimmer = Ranges.parallel(setting.getAsDouble(), -trimmer.getAsDouble());
+        double fromSetting = Ranges.parallel(withoutTrimmer, hand.getAsDouble());
         double doubt = 2 * total.getAsDouble() * total.getAsDouble();
         double ofHand = doubt * part(figures, hand.getAsDouble());
         double ofBoth = doubt * Math.hypot(part(figures, hand.getAsDouble()), part(figures, trimmer.getAsDouble()));
@@ -97,11 +97,6 @@ final class LegProof {
                         Display.of(setting.getAsDouble(), Unit.OHM),
                         Display.of(fromSetting, Unit.OHM)))
                 : List.of();
-    }
-
-    /** Two resistances in parallel, ohms; a negative one takes away what was in parallel. */
-    private static double across(double one, double other) {
-        return 1 / (1 / one + 1 / other);
     }
 
     /** What the meter leaves open of a resistance, standard, in siemens. */

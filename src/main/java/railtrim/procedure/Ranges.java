@@ -370,8 +370,9 @@ final class Ranges {
         return figures.stock().orElse(Double.POSITIVE_INFINITY) + repeat(figures) / 2;
     }
 
+    /** Two resistances side by side, ohms; an infinite one is not there, and a negative one takes away what was. */
     static double parallel(double one, double two) {
-        return one * two / (one + two);
+        return 1 / (1 / one + 1 / two);
     }
 
     private static Optional<Expected> near(Figures figures, OptionalDouble volts, double part, String because) {

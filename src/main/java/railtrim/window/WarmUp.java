@@ -94,8 +94,11 @@ final class WarmUp {
     private static void onTheWindowsThread(Runnable work) throws InterruptedException {
         CountDownLatch done = new CountDownLatch(1);
         Platform.runLater(() -> {
-            work.run();
-            done.countDown();
+            try {
+                work.run();
+            } finally {
+                done.countDown();
+            }
         });
         done.await();
         TimeUnit.MILLISECONDS.sleep(PAUSE_MILLISECONDS);

@@ -341,8 +341,20 @@ final class BenchHand {
 
     private void solder(String part) throws TimeoutException {
         switchTo(false);
-        press(part + "-first-" + leg().get(0));
-        press(part + "-second-" + leg().get(1));
+        join(part, leg().get(0), leg().get(1));
+    }
+
+    /**
+     * The part in the hand goes to two pads with the iron.
+     *
+     * @param manner how, where it is not with care: touch or plenty
+     */
+    void join(String part, String first, String second, String... manner) throws TimeoutException {
+        press(part + "-first-" + first);
+        press(part + "-second-" + second);
+        for (String how : manner) {
+            press(part + "-manner-" + how);
+        }
         press(part + "-solder");
     }
 
@@ -383,7 +395,7 @@ final class BenchHand {
     }
 
     /** To an end of travel, with the key that does it. */
-    private void turnTo(KeyCode end) throws TimeoutException {
+    void turnTo(KeyCode end) throws TimeoutException {
         if (!window.has("trimmer-travel")) {
             return;
         }

@@ -19,6 +19,7 @@ import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import railtrim.procedure.Procedure;
+import railtrim.window.kit.Frames;
 
 /** What is painted first is what stays: nothing jumps, and no picture is black for the length of a frame. */
 class FirstFrameTest {
@@ -82,13 +83,7 @@ class FirstFrameTest {
     /** How the scene looks after the next layout, which is what is then painted. */
     private static CompletableFuture<List<Look>> nextPainted(Scene scene) {
         CompletableFuture<List<Look>> looks = new CompletableFuture<>();
-        scene.addPostLayoutPulseListener(new Runnable() {
-            @Override
-            public void run() {
-                scene.removePostLayoutPulseListener(this);
-                looks.complete(looks(scene.getRoot()));
-            }
-        });
+        Frames.whenLaidOut(scene, () -> looks.complete(looks(scene.getRoot())));
         return looks;
     }
 

@@ -69,10 +69,8 @@ class WholeJobOnTheBenchTest {
         try (Opened window = Opened.in(folder)) {
             BenchHand hand = begin(window, "sound-board", "solder");
             hand.press("trimmer-fetch");
-            hand.press("trimmer-first-output");
-            hand.press("trimmer-second-adjust");
-            hand.press("trimmer-solder");
-            lowest(window);
+            hand.join("trimmer", "output", "adjust");
+            hand.turnTo(KeyCode.HOME);
             assertFalse(window.has("mishap"), "the board is off, nothing has happened yet");
             hand.press("bench-power");
             String pads = window.words.of("window.bench.pads", "OUT", "ADJ");
@@ -92,10 +90,7 @@ class WholeJobOnTheBenchTest {
         try (Opened window = Opened.in(folder)) {
             BenchHand hand = begin(window, "sound-board", "solder");
             hand.press("trimmer-fetch");
-            hand.press("trimmer-first-input");
-            hand.press("trimmer-second-ground");
-            hand.press("trimmer-manner-plenty");
-            hand.press("trimmer-solder");
+            hand.join("trimmer", "input", "ground", "plenty");
             assertFalse(window.has("mishap"), "the board is off, nothing has happened yet");
             hand.press("bench-power");
             assertEquals(Seen.SMOKE, bench.seen(), () -> bench.highestSeen() + " V");
@@ -138,10 +133,7 @@ class WholeJobOnTheBenchTest {
         try (Opened window = Opened.in(folder)) {
             BenchHand hand = begin(window, "sound-board", "solder");
             hand.press("trimmer-fetch");
-            hand.press("trimmer-first-output");
-            hand.press("trimmer-second-input");
-            hand.press("trimmer-manner-plenty");
-            hand.press("trimmer-solder");
+            hand.join("trimmer", "output", "input", "plenty");
             Node.Pair joined = bench.bridged().orElseThrow();
             hand.press("bench-look");
             String pads =
@@ -161,10 +153,7 @@ class WholeJobOnTheBenchTest {
             BenchHand hand = begin(window, "sound-board", "solder");
             hand.press("trimmer-fetch");
             Node.Pair leg = Node.Pair.of(Leg.LOWER);
-            hand.press("trimmer-first-" + leg.first().name().toLowerCase(java.util.Locale.ROOT));
-            hand.press("trimmer-second-" + leg.second().name().toLowerCase(java.util.Locale.ROOT));
-            hand.press("trimmer-manner-touch");
-            hand.press("trimmer-solder");
+            hand.join("trimmer", id(leg.first()), id(leg.second()), "touch");
             String part = hand.trimmer();
             hand.press("bench-look");
             assertEquals(window.words.of("window.bench.joints.dry", part), hand.text("bench-joints"));
@@ -203,14 +192,10 @@ class WholeJobOnTheBenchTest {
     }
 
     private static String name(Opened window, Node node) {
-        return window.words.of("window.bench.pad." + node.name().toLowerCase(java.util.Locale.ROOT));
+        return window.words.of("window.bench.pad." + id(node));
     }
 
-    private static void lowest(Opened window) throws Exception {
-        window.fx(() -> {
-            window.node("trimmer-travel").requestFocus();
-            return null;
-        });
-        window.press(KeyCode.HOME);
+    private static String id(Node node) {
+        return node.name().toLowerCase(java.util.Locale.ROOT);
     }
 }
