@@ -115,7 +115,7 @@ class CautionGateTest {
     }
 
     private static Bounds inScene(Node node) {
-        return node.localToScene(node.getBoundsInLocal());
+        return Opened.look(() -> node.localToScene(node.getBoundsInLocal()));
     }
 
     private static void hold(Opened window, KeyCode key) throws Exception {

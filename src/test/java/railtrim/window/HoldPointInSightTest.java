@@ -88,6 +88,6 @@ class HoldPointInSightTest {
     }
 
     private static Bounds inScene(Node node) {
-        return node.localToScene(node.getLayoutBounds());
+        return Opened.look(() -> node.localToScene(node.getLayoutBounds()));
     }
 }

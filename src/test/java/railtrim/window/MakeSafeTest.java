@@ -115,7 +115,7 @@ class MakeSafeTest {
             Hand hand = new Hand(bench);
             Set<String> seen = new TreeSet<>();
             window.layOut();
-            double x = window.node("make-safe").localToScene(0, 0).getX();
+            double x = inScene(window.node("make-safe")).getMinX();
             for (int i = 0; i < 1500; i++) {
                 Answer answer = hand.next(desk.state(), desk.course());
                 if (answer instanceof Answer.Done) {
@@ -132,7 +132,7 @@ class MakeSafeTest {
                     String step = desk.shown().step().id();
                     seen.add(step);
                     assertTrue(Opened.shown(button) && !button.isDisabled(), step);
-                    assertEquals(x, button.localToScene(0, 0).getX(), 0.5, step);
+                    assertEquals(x, inScene(button).getMinX(), 0.5, step);
                     boolean powered = desk.shown().step().power().startsOn()
                             || desk.shown().step().power().endsOn();
                     assertEquals(powered && !desk.atEnd(), window.has("stop-rule"), step);
@@ -311,11 +311,11 @@ class MakeSafeTest {
     }
 
     private static Bounds onScreen(Node node) {
-        return node.localToScreen(node.getLayoutBounds());
+        return Opened.look(() -> node.localToScreen(node.getLayoutBounds()));
     }
 
     private static Bounds inScene(Node node) {
-        return node.localToScene(node.getLayoutBounds());
+        return Opened.look(() -> node.localToScene(node.getLayoutBounds()));
     }
 
     private static void acknowledgeAll(Opened window, Desk desk) throws Exception {

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
 import javafx.event.EventType;
@@ -114,6 +115,20 @@ final class Opened implements AutoCloseable {
         });
     }
 
+    /**
+     * Looks at the window on its own thread: while that lays nodes out, another one that asks where they lie finds them half done. What looks must not
+     * wait for that thread.
+     */
+    static <T> T look(Callable<T> eyes) {
+        try {
+            return Platform.isFxApplicationThread()
+                    ? eyes.call()
+                    : WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, WaitForAsyncUtils.asyncFx(eyes));
+        } catch (Exception e) {
+            throw new AssertionError("the window could not be looked at", e);
+        }
+    }
+
     <T> T fx(Callable<T> work) throws TimeoutException {
         return WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, WaitForAsyncUtils.asyncFx(work));
     }
@@ -125,7 +140,7 @@ final class Opened implements AutoCloseable {
     }
 
     Node node(String id) {
-        Node found = Handle.find(shell.scene().getRoot(), id);
+        Node found = look(() -> Handle.find(shell.scene().getRoot(), id));
         if (found == null) {
             throw new AssertionError("there is no #" + id + " in the window");
         }
@@ -133,8 +148,10 @@ final class Opened implements AutoCloseable {
     }
 
     boolean has(String id) {
-        Node found = Handle.find(shell.scene().getRoot(), id);
-        return found != null && shown(found);
+        return look(() -> {
+            Node found = Handle.find(shell.scene().getRoot(), id);
+            return found != null && shown(found);
+        });
     }
 
     /** Whether a node and all it lies in are visible. */
@@ -202,7 +219,7 @@ final class Opened implements AutoCloseable {
 
     void until(String what, BooleanSupplier there) throws TimeoutException {
         try {
-            WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, there::getAsBoolean);
+            WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> look(there::getAsBoolean));
         } catch (TimeoutException e) {
             throw new AssertionError("waited in vain for: " + what + "; the focus is on #" + focused());
         }

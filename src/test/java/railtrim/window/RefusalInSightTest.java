@@ -107,11 +107,11 @@ class RefusalInSightTest {
     }
 
     private static double top(Node node) {
-        return node.localToScene(node.getBoundsInLocal()).getMinY();
+        return Opened.look(() -> node.localToScene(node.getBoundsInLocal()).getMinY());
     }
 
     private static double bottom(Node node) {
-        return node.localToScene(node.getBoundsInLocal()).getMaxY();
+        return Opened.look(() -> node.localToScene(node.getBoundsInLocal()).getMaxY());
     }
 
     private Desk open(Opened window) throws Exception {

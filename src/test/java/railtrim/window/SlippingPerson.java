@@ -141,14 +141,15 @@ final class SlippingPerson {
     }
 
     private static Bounds inScene(Node node) {
-        return node.localToScene(node.getBoundsInLocal());
+        return Opened.look(() -> node.localToScene(node.getBoundsInLocal()));
     }
 
     /** The way does not go on: Next is shut, and neither Enter on the page nor a click on Next leads away. */
     void staysAt(String step) throws TimeoutException {
         window.layOut();
         shut(step);
-        Bounds next = window.node("next").localToScreen(window.node("next").getBoundsInLocal());
+        Node button = window.node("next");
+        Bounds next = Opened.look(() -> button.localToScreen(button.getBoundsInLocal()));
         window.robot.clickOn(next.getCenterX(), next.getCenterY());
         window.settle();
         shut(step);
