@@ -12,6 +12,10 @@ import org.junit.jupiter.api.Test;
 import railtrim.circuit.Outline;
 import railtrim.circuit.PinRole;
 import railtrim.circuit.Place;
+import railtrim.job.Entry;
+import railtrim.job.Fact;
+import railtrim.job.Job;
+import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 import railtrim.window.picture.LadderData.Kind;
@@ -208,5 +212,18 @@ class PictureDataTest {
                 .getAccessibleText());
         assertTrue(says.contains("The red probe goes to: adjust."), says);
         assertTrue(DividerData.of(soldering).solder());
+    }
+
+    @Test
+    void aBoardThatIsMadeSafeIsSwitchedOffWhateverItsStepAsksFor() {
+        State watching = asking("down.watch", "down.seen");
+        assertEquals(Optional.empty(), BoardData.of(watching).turn());
+        Job job = watching.job();
+        Entry last = job.entries().get(job.entries().size() - 1);
+        Fact pressed = new Fact.Alarm("down.watch", "pressed");
+        State safe = Procedure.builtIn()
+                .state(job.with(new Entry(last.sequence() + 1, last.time(), last.session(), last.tick(), pressed)));
+        assertEquals(State.Power.ON, safe.power());
+        assertEquals(Optional.of(false), BoardData.of(safe).turn());
     }
 }
