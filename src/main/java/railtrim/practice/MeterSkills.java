@@ -49,6 +49,7 @@ final class MeterSkills {
             piece.takeOff();
             return asked.typed(piece.ohms(piece.leg()));
         });
+        skills.put("clip.leg", skills.get("leg.ohms"));
         skills.put("solder.leg", asked -> {
             piece.resistorOff();
             return asked.typed(piece.ohms(piece.leg()));

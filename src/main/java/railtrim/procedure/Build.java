@@ -178,7 +178,11 @@ final class Build {
     }
 
     Build ohms(String field, Function<Figures, Optional<Expected>> expected) {
-        return number(field, Unit.OHM, 0, 1e8, expected, Outside.MEASURE_AGAIN);
+        return ohms(field, expected, ALWAYS);
+    }
+
+    Build ohms(String field, Function<Figures, Optional<Expected>> expected, Predicate<Figures> asked) {
+        return number(field, Unit.OHM, 0, 1e8, expected, Outside.MEASURE_AGAIN, asked);
     }
 
     Build ohmsOdd(String field, Function<Figures, Optional<Expected>> expected) {

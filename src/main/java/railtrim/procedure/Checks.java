@@ -178,35 +178,10 @@ final class Checks {
 
     /** Done again after soldering, the legs have to be read as they came: with nothing across them. */
     static List<Finding> legs(Figures figures) {
-        return takeOffFirst(figures, "leg.ohms");
-    }
-
-    private static List<Finding> takeOffFirst(Figures figures, String field) {
-        boolean askedAgain = figures.entry(field).isEmpty()
-                && !figures.history("solder.pair").isEmpty();
-        return askedAgain ? List.of(says("verdict.take-off-first")) : List.of();
-    }
-
-    /** A board that once had the iron on it and now reads lower than it came: something is still across the leg. Read twice alike, it is so. */
-    static List<Finding> baseOn(Figures figures) {
-        List<Double> read = figures.history("base.rail").stream()
-                .map(entry -> Math.abs(((Fact.Reading) entry.fact()).value()))
-                .toList();
-        if (figures.number("base.rail").isEmpty()
-                || read.size() < 2
-                || figures.history("solder.pair").isEmpty()) {
-            return List.of();
-        }
-        double now = read.get(read.size() - 1);
-        double before = read.get(read.size() - 2);
-        double first = read.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        double slack = 2 * Ranges.repeatAt(figures, first);
-        if (now >= first - slack) {
-            return List.of();
-        }
-        boolean twice = Math.abs(now - before) <= slack;
-        Message lower = Message.of("verdict.lower-than-it-came", Display.volts(first), Display.volts(now));
-        return List.of(new Finding(twice ? Kind.WARNS : Kind.BLOCKS, lower, twice ? "" : "legs"));
+        List<Finding> findings = new ArrayList<>(AsItCame.takeOffFirst(figures, "leg.ohms"));
+        findings.addAll(AsItCame.ohms(figures, "leg.ohms"));
+        findings.addAll(AsItCame.ohms(figures, "other.ohms"));
+        return findings;
     }
 
     static List<Finding> load(Figures figures) {
@@ -284,7 +259,7 @@ final class Checks {
     }
 
     static List<Finding> ends(Figures figures) {
-        List<Finding> findings = new ArrayList<>(takeOffFirst(figures, "trimmer.max"));
+        List<Finding> findings = new ArrayList<>(AsItCame.takeOffFirst(figures, "trimmer.max"));
         if (figures.choice("trimmer.at").filter(end -> !end.equals("maximum")).isPresent()) {
             findings.add(blocks("verdict.not-at-maximum", ""));
         }

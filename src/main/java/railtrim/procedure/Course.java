@@ -368,7 +368,7 @@ public final class Course {
                 .filter(each -> each.status() == State.Status.DONE || each.status() == State.Status.SKIPPED)
                 .map(StepState::step)
                 .filter(each -> !each.id().equals(step))
-                .filter(each -> after.step(each.id()).status() == State.Status.STALE)
+                .filter(each -> undone(after.step(each.id()).status()))
                 .toList();
     }
 

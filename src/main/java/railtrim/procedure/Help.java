@@ -51,7 +51,7 @@ public record Help(String topic, String what, Optional<String> how, String wrong
                     Map.entry("leg-choice", "place\\.leg"),
                     Map.entry("clips", "clip\\.pair"),
                     Map.entry("reference", "ref\\.volts"),
-                    Map.entry("leg", "leg\\.ohms|leg\\.again|solder\\.leg"),
+                    Map.entry("leg", "leg\\.ohms|leg\\.again|solder\\.leg|clip\\.leg"),
                     Map.entry("reversed", "leg\\.reversed"),
                     Map.entry("other-leg", "(other\\.ohms|proof\\.other|fit\\.other)"),
                     Map.entry("rail-ohms", "rail\\.ohms|proof\\.rail|fit\\.rail"),

@@ -384,7 +384,7 @@ final class Ranges {
         return Optional.of(signed(figures, volts.getAsDouble() - slack, high, because));
     }
 
-    private static Optional<Expected> likeOhms(Figures figures, OptionalDouble ohms, double part, String because) {
+    static Optional<Expected> likeOhms(Figures figures, OptionalDouble ohms, double part, String because) {
         if (ohms.isEmpty()) {
             return Optional.empty();
         }

@@ -136,8 +136,8 @@ final class Standing {
             if (fact instanceof Fact.Power change) {
                 power = change.on() ? Power.ON : Power.OFF;
                 lastOff = change.on() ? lastOff : entry.sequence();
-            } else if (fact instanceof Fact.Reopened reopening) {
-                raise(reopened, reopening.step(), entry.sequence());
+            } else if (fact instanceof Fact.Reopened) {
+                GoingBack.opens(route, entries, i, power).forEach(step -> raise(reopened, step, entry.sequence()));
             } else if (fact instanceof Fact.Alarm alarm) {
                 alarm(alarm, i);
             } else if (fact instanceof Fact.Paused paused) {

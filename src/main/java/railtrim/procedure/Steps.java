@@ -172,9 +172,10 @@ final class Steps {
                 .done());
         steps.add(step(Phase.IDENTIFY, "clip", PowerNeed.OFF)
                 .hold()
-                .restsOn("place")
+                .restsOn("place", "meter")
                 .cautions("live-adjust", "dead-first")
                 .dead("clip.dead")
+                .ohms("clip.leg", AsItCame::leg, figures -> AsItCame.hadIronAt(figures, "clip.dead"))
                 .choice("clip.pair", figures -> Choices.pairs(ANY_PAIR))
                 .checks(Checks::clip)
                 .picture(Picture.PACKAGE, "reference")
@@ -234,7 +235,7 @@ final class Steps {
                 .restsOn("legs")
                 .cautions("hot-parts")
                 .volts("base.rail", Ranges::stock)
-                .checks(Checks::baseOn)
+                .checks(AsItCame::rail)
                 .picture(Picture.DIVIDER, "output")
                 .done());
         Predicate<Figures> currentKnown = figures -> figures.chose("current.known", "yes");

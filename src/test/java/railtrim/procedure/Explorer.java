@@ -26,8 +26,28 @@ import railtrim.quantity.Unit;
  * gone on from once. A detour is any move but the good one; a way has at most so many.
  */
 final class Explorer {
-    private static final List<String> GONE_BACK_TO =
-            List.of("meter", "pins", "legs", "aim", "ends", "solder", "proof", "budget", "setting", "fit");
+    private static final List<String> GONE_BACK_TO = List.of(
+            "meter",
+            "pins",
+            "ref.on",
+            "legs",
+            "base.on",
+            "load",
+            "aim",
+            "ends",
+            "solder",
+            "proof",
+            "first.on",
+            "first.load",
+            "budget",
+            "set.on",
+            "soak",
+            "cool",
+            "cold",
+            "setting",
+            "fit",
+            "fit.on",
+            "fit.soak");
     private static final Set<String> TOLD_APART =
             Set.of("place.leg", "clip.pair", "solder.pair", "smooth.feel", "fit.pair", "fit.left", "cool.how");
     private static final long NO_GAP_KNOWN = -1;

@@ -43,6 +43,19 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
             "cold", "cool.how",
             "fit.on", "fit.rail");
 
+    /** After the iron, and before any power: the reading in ohms that shows what is across the leg now. */
+    private static final Map<String, String> SEEN_IN_OHMS = Map.of(
+            "ref.on", "clip.leg",
+            "base.on", "leg.ohms",
+            "first.on", "smooth.total",
+            "down.on", "down.max",
+            "set.on", "set.max",
+            "cold", "set.max",
+            "fit.on", "fit.total");
+
+    private static final Set<String> IRON =
+            Set.of("solder.dead", "solder.pair", "setting.trimmer", "fit.dead", "fit.pair", "fit.left");
+
     private static final List<Step> STEPS = HalfDone.PROCEDURE.steps();
 
     public static List<Rule> all() {
@@ -185,6 +198,10 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
         since = touched ? Math.max(since, facts.switchedOn()) : since;
         if (facts.last(guard) <= since) {
             return Optional.of(step + " without " + guard + " since " + since);
+        }
+        long iron = IRON.stream().mapToLong(facts::last).max().orElse(0);
+        if (facts.last(SEEN_IN_OHMS.get(step)) < iron) {
+            return Optional.of(step + " without " + SEEN_IN_OHMS.get(step) + " after the iron at " + iron);
         }
         boolean trimmer = Set.of("first.on", "down.on", "set.on", "cold").contains(step);
         if (trimmer) {

@@ -60,6 +60,7 @@ record Touch(List<Spot> spots, boolean clips, boolean solder, boolean lift) {
             case "leg.ohms",
                     "leg.again",
                     "solder.leg",
+                    "clip.leg",
                     "proof.total",
                     "smooth.low",
                     "smooth.total",
