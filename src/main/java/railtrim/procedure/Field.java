@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -42,7 +43,26 @@ public sealed interface Field {
             Outside outside,
             Optional<String> again,
             Predicate<Figures> asked)
-            implements Field {}
+            implements Field {
+        private static final Set<String> WRITTEN = Set.of(
+                "rail.highest",
+                "rated.low",
+                "rated.high",
+                "meter.volt.percent",
+                "meter.volt.digits",
+                "meter.ohm.percent",
+                "meter.ohm.digits",
+                "iron.set",
+                "load.current",
+                "aim.drop",
+                "aim.lowest",
+                "target.volts");
+
+        /** Whether a meter or thermometer tells it; else it is copied from paper, a label or a dial, or chosen. */
+        public boolean measured() {
+            return !WRITTEN.contains(id) && !id.startsWith("sheet.");
+        }
+    }
 
     /** An answer to pick; {@code label} is the words for it. */
     record Option(String id, Message label) {}

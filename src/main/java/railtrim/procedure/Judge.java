@@ -129,7 +129,7 @@ final class Judge {
             return Message.of("verdict.rail-not-up", Display.volts(value));
         }
         return Message.of(
-                "verdict.outside",
+                field.measured() ? "verdict.outside" : "verdict.outside-written",
                 Display.of(value, field.unit()),
                 Display.brief(expected.low(), field.unit()),
                 Display.brief(expected.high(), field.unit()));

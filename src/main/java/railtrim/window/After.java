@@ -1,7 +1,6 @@
 package railtrim.window;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -44,9 +43,9 @@ final class After {
         return box;
     }
 
-    /** The line that says the step is done, where it is shown. */
-    Optional<Node> firstSaid() {
-        return box.getChildren().contains(done) ? Optional.of(done) : Optional.empty();
+    /** The line that says the step is done, which is shown where nothing is to be worked on. */
+    Node firstSaid() {
+        return done;
     }
 
     void show(StepState step, boolean working) {

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Field;
+import railtrim.procedure.Phase;
 import railtrim.procedure.State;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
@@ -64,13 +65,21 @@ final class CardView {
 
     private static CardView makeSafe(Words words, Desk desk, State.Card.MakeSafe safe) {
         CardView view = new CardView(words, desk, Optional.of(safe), "safe", Icon.STOP_HAND);
-        view.say(words.of(safe.reason()), "card-reason");
+        List<String> stoppedBy =
+                desk.stoppedBy().stream().map(says -> stoppedBy(words, says)).toList();
+        view.say(stoppedBy.isEmpty() ? words.of(safe.reason()) : stoppedBy.get(0), "card-reason");
         view.say(words.of("card.safe.action"), "action");
         view.field("safe.rail");
         view.outside("card.safe.outside");
-        desk.stoppedBy().forEach(says -> view.say(stoppedBy(words, says), "card-stopped-by"));
-        view.say(words.of("card.safe.why"), "card-text");
+        stoppedBy.stream().skip(1).forEach(says -> view.say(says, "card-stopped-by"));
+        view.say(words.of(trimmerFitted(desk) ? "card.safe.why.trimmer" : "card.safe.why"), "card-text");
         return view;
+    }
+
+    /** From the soldering of the trimmer until a fixed resistor takes its place. */
+    private static boolean trimmerFitted(Desk desk) {
+        Phase phase = desk.state().current().step().phase();
+        return phase.compareTo(Phase.WIRE) >= 0 && phase.compareTo(Phase.FIT) < 0;
     }
 
     /** Never that it should be measured once more: the plug comes first. */

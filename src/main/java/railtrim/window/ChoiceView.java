@@ -39,7 +39,7 @@ final class ChoiceView implements FieldView {
         this.desk = desk;
         this.field = field;
         Handle.give(options, Ids.field(field.id()));
-        frame = new FieldFrame(words, field.id(), options, options, () -> {});
+        frame = new FieldFrame(words, field, options, options, () -> {});
     }
 
     @Override

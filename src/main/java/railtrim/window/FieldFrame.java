@@ -39,18 +39,24 @@ final class FieldFrame {
     private final VBox box = Build.column("field");
     private Optional<Sum> sum = Optional.empty();
 
-    FieldFrame(Words words, String field, Node entry, Node named, Runnable saySure) {
+    FieldFrame(Words words, Field of, Node entry, Node named, Runnable saySure) {
         this.words = words;
+        String field = of.id();
         label = Build.prose(Labels.of(words, field), "field-label");
         label.setLabelFor(named);
-        sure = Build.button(Ids.sure(field), words.of("window.sure"), saySure, "plain");
-        sure.setAccessibleText(words.of("window.sure.say", Labels.of(words, field)));
+        sure = Build.button(Ids.sure(field), words.of(sureKey(of)), saySure, "plain");
+        sure.setAccessibleText(sure.getText() + ": " + Labels.of(words, field));
         showSum = SumText.button(words, Ids.sum(field), words.of("window.sum"), () -> sum);
         showSum.setAccessibleText(words.of("window.sum.of", Labels.of(words, field)));
         how.setText(Labels.help(words, field).orElse(""));
         Node head = Build.row("field-head", label, help(field));
         parts = List.of(head, how, expected, because, showSum, proposed, entry, readBack, verdict, sure);
         parts.forEach(part -> Build.present(part, part == head || part == entry));
+    }
+
+    private static String sureKey(Field field) {
+        boolean written = field instanceof Field.Number number && !number.measured();
+        return written ? "window.sure.written" : "window.sure";
     }
 
     private Button help(String field) {

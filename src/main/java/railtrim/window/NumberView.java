@@ -6,6 +6,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import railtrim.procedure.Field;
 import railtrim.procedure.Labels;
+import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.quantity.Display;
@@ -26,6 +27,7 @@ final class NumberView implements FieldView {
     private final FieldFrame frame;
     private boolean open;
     private boolean answered;
+    private boolean questioned;
     private boolean showing;
 
     NumberView(Words words, Desk desk, Field.Number field) {
@@ -38,7 +40,7 @@ final class NumberView implements FieldView {
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");
         enter.setAccessibleText(words.of("window.enter.say", Labels.of(words, field.id())));
         HBox line = Build.row("entry", entry, enter);
-        frame = new FieldFrame(words, field.id(), line, entry, () -> desk.type(field.id(), entry.getText(), true));
+        frame = new FieldFrame(words, field, line, entry, () -> desk.type(field.id(), entry.getText(), true));
         entry.setText(desk.draft(field.id()));
         entry.setOnAction(event -> offer());
         entry.textProperty().addListener((of, was, is) -> typed());
@@ -59,6 +61,9 @@ final class NumberView implements FieldView {
                 .filter(says -> standing.open() && standing.answer().isEmpty()));
         boolean unsent = !desk.draft(field.id()).isEmpty();
         answered = standing.answer().isPresent() && !unsent;
+        questioned = standing.verdict()
+                .filter(said -> !(said instanceof Verdict.Accept))
+                .isPresent();
         if (standing.hidden()) {
             entry.setText(HIDDEN);
         } else if (answered) {
@@ -97,10 +102,11 @@ final class NumberView implements FieldView {
             answered = false;
             Build.present(enter, true);
         }
+        questioned = false;
         readBack(false);
     }
 
-    /** The digits in words. While the text is not yet a number there is nothing to read back, and no fuss. */
+    /** The digits in words. While the text is not yet a number there is nothing to read back, and no fuss; once it was sent, its verdict speaks. */
     private void readBack(boolean hidden) {
         String text = entry.getText().strip();
         if (hidden || text.isEmpty()) {
@@ -108,11 +114,13 @@ final class NumberView implements FieldView {
             return;
         }
         try {
-            frame.readBack(words.of(
-                    answered ? "window.read-back.taken" : "window.read-back",
-                    Display.inWords(QuantityReader.read(text, field.unit()))));
+            frame.readBack(words.of(readBackKey(), Display.inWords(QuantityReader.read(text, field.unit()))));
         } catch (BadInput notYet) {
-            frame.readBack(words.of("window.read-back.not-yet"));
+            frame.readBack(questioned ? "" : words.of("window.read-back.not-yet"));
         }
+    }
+
+    private String readBackKey() {
+        return answered ? "window.read-back.taken" : questioned ? "window.read-back.questioned" : "window.read-back";
     }
 }

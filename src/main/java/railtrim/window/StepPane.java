@@ -141,7 +141,7 @@ final class StepPane {
             Platform.runLater(this::focusGoal);
         } else {
             Platform.runLater(() -> card.ifPresentOrElse(
-                    view -> Frames.whenLaidOut(shell.scene(), view::revealAnswer), this::revealAnswer));
+                    view -> Frames.whenSettled(shell.scene(), view::revealAnswer), this::revealAnswer));
         }
     }
 
@@ -296,7 +296,8 @@ final class StepPane {
             cautions.control().get().requestFocus();
         } else if (!desk.working()) {
             focusNext.run();
-            after.firstSaid().ifPresent(this::reveal);
+            Node said = desk.shown().status() == State.Status.STALE ? after.node() : after.firstSaid();
+            reveal(said);
         } else {
             Optional<FieldView> view = asked().map(views::get);
             view.ifPresent(FieldView::focus);
@@ -306,10 +307,10 @@ final class StepPane {
     }
 
     private void reveal(Node node) {
-        Frames.whenLaidOut(shell.scene(), () -> Reveal.within(scroll, node));
+        Frames.whenSettled(shell.scene(), () -> Reveal.within(scroll, node));
     }
 
     private void revealEnd(Node node) {
-        Frames.whenLaidOut(shell.scene(), () -> Reveal.endOf(scroll, node));
+        Frames.whenSettled(shell.scene(), () -> Reveal.endOf(scroll, node));
     }
 }

@@ -21,7 +21,7 @@ final class SwitchView implements FieldView {
         button = Build.button(Ids.field(field.id()), "", () -> desk.turn(field.id()), "switch");
         button.getStyleClass().add(field.on() ? "switch-on" : "switch-off");
         button.setMaxWidth(Double.MAX_VALUE);
-        frame = new FieldFrame(words, field.id(), button, button, () -> {});
+        frame = new FieldFrame(words, field, button, button, () -> {});
     }
 
     @Override

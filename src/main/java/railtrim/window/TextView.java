@@ -31,7 +31,7 @@ final class TextView implements FieldView {
         HBox.setHgrow(entry, Priority.ALWAYS);
         enter = Build.button(Ids.enter(field.id()), words.of("window.enter"), this::offer, "take");
         enter.setAccessibleText(words.of("window.enter.say", Labels.of(words, field.id())));
-        frame = new FieldFrame(words, field.id(), Build.row("entry", entry, enter), entry, () -> {});
+        frame = new FieldFrame(words, field, Build.row("entry", entry, enter), entry, () -> {});
         entry.setText(desk.draft(field.id()));
         entry.setOnAction(event -> offer());
         entry.textProperty().addListener((of, was, is) -> {

@@ -180,8 +180,7 @@ class Gallery {
         if (!(step + " " + state).matches(ONLY)) {
             return;
         }
-        window.settle();
-        window.layOut();
+        window.frames();
         BufferedImage picture =
                 window.fx(() -> SwingFXUtils.fromFXImage(window.shell.scene().snapshot(null), null));
         Path file = FOLDER.resolve(look.name()).resolve(file(step, state));

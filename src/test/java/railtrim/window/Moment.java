@@ -2,6 +2,7 @@ package railtrim.window;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
@@ -15,18 +16,26 @@ import railtrim.procedure.Procedure;
  * One step in one of its states: the facts up to there, and what a person then does to get to see it.
  *
  * @param ticks milliseconds since the session began, {@code now} the wall clock then
+ * @param typed where the deed is a number typed into the field that has the focus
  */
-record Moment(String step, String state, Job job, long ticks, Instant now, Consumer<Desk> deed) {
+record Moment(String step, String state, Job job, long ticks, Instant now, Consumer<Desk> deed, Optional<Typed> typed) {
+    record Typed(String field, String text) {}
+
     String name() {
         return step + " " + state;
     }
 
     /** The desk as a person sees it at that moment; what they do to it stays with it. */
     Desk desk(Procedure procedure) {
-        Branch branch = new Branch(job, ticks, now);
-        Desk desk = new Desk(new Course(procedure, branch), branch, java.util.Optional.empty());
+        Desk desk = before(procedure);
         deed.accept(desk);
         return desk;
+    }
+
+    /** The desk as a person finds it, before they do what leads to the state. */
+    Desk before(Procedure procedure) {
+        Branch branch = new Branch(job, ticks, now);
+        return new Desk(new Course(procedure, branch), branch, Optional.empty());
     }
 
     /** The job from there on, on a clock that stands still. */

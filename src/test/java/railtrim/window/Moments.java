@@ -84,10 +84,12 @@ final class Moments {
             add(step, locked(now), log.job(), desk -> {});
         } else if (add(step, "fresh", log.job(), desk -> {})) {
             cards(step);
-            slips(step, now);
             if (now.step().power().startsOn()) {
                 add(step, "fault", log.job(), desk -> desk.alarm("pressed"));
             }
+        }
+        if (state.card().isEmpty() && now.open().isEmpty()) {
+            slips(step, now);
         }
     }
 
@@ -108,34 +110,23 @@ final class Moments {
         return read == 0 ? "locked" : "locked " + (read + 1);
     }
 
-    /** What can go wrong with the first number that is asked for. */
+    /** What can go wrong with the first number of a step, once it is its turn. */
     private void slips(String step, StepState now) {
-        Optional<Field.Number> first = now.step().fields().stream()
-                .filter(field -> now.missing().contains(field.id()))
+        Optional<Field.Number> asked = now.missing().stream()
+                .findFirst()
+                .flatMap(course::field)
                 .filter(Field.Number.class::isInstance)
-                .map(Field.Number.class::cast)
-                .findFirst();
-        first.ifPresent(field -> {
-            add(step, "refused", log.job(), desk -> {
-                switched(desk);
-                desk.type(field.id(), "4.7 elephants", false);
-            });
+                .map(Field.Number.class::cast);
+        asked.ifPresent(field -> {
+            slip(step, "refused", new Moment.Typed(field.id(), "4.7 elephants"));
             course.expected(field.id())
-                    .ifPresent(expected -> add(step, "out of range", log.job(), desk -> {
-                        switched(desk);
-                        desk.type(field.id(), outside(field, expected), false);
-                    }));
+                    .ifPresent(expected ->
+                            slip(step, "out of range", new Moment.Typed(field.id(), outside(field, expected))));
         });
     }
 
-    /** A number of a step that begins with a switch is asked for after it. */
-    private static void switched(Desk desk) {
-        StepState now = desk.state().current();
-        now.step().fields().stream()
-                .filter(Field.Switch.class::isInstance)
-                .map(Field::id)
-                .filter(now.missing()::contains)
-                .forEach(desk::turn);
+    private void slip(String step, String state, Moment.Typed typed) {
+        add(step, state, log.job(), desk -> desk.type(typed.field(), typed.text(), false), Optional.of(typed));
     }
 
     private static String outside(Field.Number field, Field.Expected expected) {
@@ -163,9 +154,13 @@ final class Moments {
     }
 
     private boolean add(String step, String state, Job job, Consumer<Desk> deed) {
+        return add(step, state, job, deed, Optional.empty());
+    }
+
+    private boolean add(String step, String state, Job job, Consumer<Desk> deed, Optional<Moment.Typed> typed) {
         boolean fresh = seen.add(step + " " + state);
         if (fresh) {
-            moments.add(new Moment(step, state, job, log.ticks(), log.now(), deed));
+            moments.add(new Moment(step, state, job, log.ticks(), log.now(), deed, typed));
         }
         return fresh;
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
@@ -23,10 +24,14 @@ import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 
 /** A window opened for a test, with a hand on its keyboard. */
 final class Opened implements AutoCloseable {
+    /** One lays out, one brings into sight what was asked for, one follows what that moved. */
+    private static final int FRAMES = 3;
+
     final Words words;
     final Shell shell;
     final FxRobot robot = new FxRobot();
@@ -77,21 +82,64 @@ final class Opened implements AutoCloseable {
         settle();
     }
 
-    /** A step in one of its states, as a job that is not a rehearsal. */
+    /** A step in one of its states, as a job that is not a rehearsal: the step is seen first, and then the deed is done that leads to the state. */
     Desk show(Moment moment, Procedure procedure) throws TimeoutException {
-        Desk shown = fx(() -> showNow(moment, procedure));
-        settle();
-        layOut();
+        Desk shown = fx(() -> show(moment, moment.before(procedure)));
+        frames();
+        if (moment.typed().isPresent()) {
+            type(moment.typed().get());
+        } else {
+            fx(() -> {
+                moment.deed().accept(shown);
+                return null;
+            });
+        }
+        frames();
         return shown;
     }
 
-    /** On the window's thread. */
+    private void type(Moment.Typed typed) throws TimeoutException {
+        until("the field", () -> focused().equals(Ids.field(typed.field())));
+        type(typed.text());
+        press(KeyCode.ENTER);
+    }
+
+    /** On the window's thread, the deed done already. */
     Desk showNow(Moment moment, Procedure procedure) {
-        Desk desk = moment.desk(procedure);
+        return show(moment, moment.desk(procedure));
+    }
+
+    private Desk show(Moment moment, Desk desk) {
         JobPage.Kept kept = new JobPage.Kept(
                 moment.job().name(), shell.surroundings().jobFolder(), List.of(), false, Optional.empty());
         shell.show(new JobPage(shell, desk, kept));
         return desk;
+    }
+
+    /** Until all that waits for a frame is done, and what that puts off once more. */
+    void frames() throws TimeoutException {
+        for (int i = 0; i < FRAMES; i++) {
+            settle();
+            CountDownLatch laidOut = new CountDownLatch(1);
+            fx(() -> {
+                Frames.whenLaidOut(shell.scene(), laidOut::countDown);
+                return null;
+            });
+            await(laidOut);
+        }
+        settle();
+        layOut();
+    }
+
+    private static void await(CountDownLatch latch) throws TimeoutException {
+        try {
+            if (!latch.await(20, TimeUnit.SECONDS)) {
+                throw new TimeoutException("no frame came");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
     }
 
     /** The stage stays open for the next test: on a headless screen only the first one ever shown has the focus. */

@@ -17,4 +17,12 @@ public final class Frames {
         scene.addPostLayoutPulseListener(once[0]);
         Platform.requestNextPulse();
     }
+
+    /** As above, and once more a frame later: a line that comes below what scrolls takes some of its room only then. */
+    public static void whenSettled(Scene scene, Runnable work) {
+        whenLaidOut(scene, () -> {
+            work.run();
+            whenLaidOut(scene, work);
+        });
+    }
 }
