@@ -6,7 +6,7 @@ import javafx.scene.control.ScrollPane;
 
 /** Scrolls just far enough that a node, which has its styles already, is seen whole; of one that is higher than the room, its top, or what has the focus in it. */
 final class Reveal {
-    /** Room for the mark of the focus, pixels. */
+    /** Room for the mark of the focus and the tails of letters, pixels. */
     private static final double BELOW = 4;
 
     private Reveal() {}
@@ -45,8 +45,8 @@ final class Reveal {
             return;
         }
         double top = scroll.getVvalue() * hidden;
-        if (at.getMaxY() > top + view) {
-            top = at.getMaxY() - view;
+        if (at.getMaxY() + BELOW > top + view) {
+            top = at.getMaxY() + BELOW - view;
         }
         top = Math.min(top, at.getMinY());
         if (at.getHeight() > view && endFirst) {
