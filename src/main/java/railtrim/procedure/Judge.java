@@ -52,7 +52,7 @@ final class Judge {
         Optional<Expected> expected = expected(figures, field);
         boolean asExpected = expected.isEmpty() || inside(figures, field, value, expected.get());
         List<Message> odd = new ArrayList<>(asExpected ? List.of() : askAgain(figures, field, value, expected.get()));
-        MeterRows.oddDigits(figures, field.id(), value, field.unit(), text).ifPresent(odd::add);
+        MeterRows.oddDigits(figures, field, value, text).ifPresent(odd::add);
         return odd.isEmpty() || sure ? new Verdict.Accept(fact, List.of()) : new Verdict.AskAgain(odd);
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import railtrim.quantity.Accuracy;
 import railtrim.quantity.BadInput;
@@ -19,18 +18,14 @@ public final class MeterRows {
     /** The answer that asks for them. */
     static final String CLASS = "rows";
 
-    static final List<String> VOLTS = List.of("range.volt.1", "range.volt.2", "range.volt.3");
-    static final List<String> OHMS = List.of("range.ohm.1", "range.ohm.2", "range.ohm.3", "range.ohm.4");
+    public static final List<String> VOLTS = List.of("range.volt.1", "range.volt.2", "range.volt.3");
+    public static final List<String> OHMS = List.of("range.ohm.1", "range.ohm.2", "range.ohm.3", "range.ohm.4");
 
     /** Most legs and trimmers are smaller. Above it the meter counts as it does on its last row. */
     private static final double OHMS_TO_HOLD = 15_000;
 
     /** Where the person does not know their supply yet. */
     private static final double VOLTS_TO_HOLD = 12;
-
-    /** Voltages that are copied or chosen, not read off a meter. */
-    private static final Pattern COPIED =
-            Pattern.compile("rail\\.highest|rated\\..*|sheet\\..*|aim\\..*|target\\..*|meter\\..*");
 
     private MeterRows() {}
 
@@ -85,7 +80,8 @@ public final class MeterRows {
         return index == 0 ? Optional.empty() : row(figures, fields.get(index - 1));
     }
 
-    private static Optional<Meter.Range> row(Figures figures, String field) {
+    /** The row typed into one of {@link #VOLTS} or {@link #OHMS}. */
+    public static Optional<Meter.Range> row(Figures figures, String field) {
         return figures.text(field).flatMap(text -> Figures.attempt(() -> RangeRow.read(text, unit(field))));
     }
 
@@ -127,10 +123,11 @@ public final class MeterRows {
      *
      * @param text as typed
      */
-    static Optional<Message> oddDigits(Figures figures, String field, double value, Unit unit, String text) {
-        boolean asMeterShowsIt = (unit == Unit.VOLT || unit == Unit.OHM)
-                && !RailFields.isDead(field)
-                && !COPIED.matcher(field).matches();
+    static Optional<Message> oddDigits(Figures figures, Field.Number field, double value, String text) {
+        Unit unit = field.unit();
+        boolean trial = field.id().startsWith("meter.");
+        boolean asMeterShowsIt =
+                (unit == Unit.VOLT || unit == Unit.OHM) && field.measured() && !trial && !RailFields.isDead(field.id());
         OptionalDouble typed = asMeterShowsIt && chosen(figures) ? LastDigits.of(text, unit) : OptionalDouble.empty();
         if (typed.isEmpty()) {
             return Optional.empty();

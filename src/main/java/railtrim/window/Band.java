@@ -76,7 +76,7 @@ final class Band {
         State state = desk.state();
         Step step = desk.shown().step();
         boolean makeSafe = desk.makingSafe();
-        showPower(makeSafe, step.power());
+        showPower(makeSafe, need(desk));
         showMenu(makeSafe);
         OptionalDouble last = state.figures().rail();
         rail.setText(
@@ -95,6 +95,21 @@ final class Band {
             boolean help = "menu-help".equals(item.getId()) || "menu-glossary".equals(item.getId());
             item.setDisable(makeSafe && !help || practice && "menu-plan".equals(item.getId()));
         }
+    }
+
+    /**
+     * What the step asks of the power, until that was done: a board that was switched on is on, and one whose rail is proven dead is off. While an
+     * earlier step is read again it is the step at work that counts; nobody is to switch for one that is only read.
+     */
+    static PowerNeed need(Desk desk) {
+        State state = desk.state();
+        State.StepState at = desk.lookingBack() ? state.current() : desk.shown();
+        PowerNeed need = at.step().power();
+        if (need == PowerNeed.TO_ON && state.power() == State.Power.ON) {
+            return PowerNeed.ON;
+        }
+        boolean dead = at.status() == State.Status.DONE && state.power() == State.Power.OFF;
+        return need == PowerNeed.TO_OFF && dead ? PowerNeed.OFF : need;
     }
 
     private void showPower(boolean makeSafe, PowerNeed need) {

@@ -82,9 +82,8 @@ final class PicturePane implements Answering {
 
     private void draw() {
         drawn = Optional.of(desk.state());
-        Step.Picture kind = desk.makingSafe()
-                ? Step.Picture.BOARD
-                : asked.orElse(desk.shown().picture());
+        Step.Picture kind =
+                desk.makingSafe() ? Step.Picture.BOARD : asked.orElse(Pictures.beside(desk.shown(), desk.state()));
         place.getChildren().setAll(Pictures.of(kind, desk.shown(), desk.state(), words, this));
     }
 

@@ -342,19 +342,47 @@ class MakeSafeTest {
     private static void assertTheBandSays(Opened window, Desk desk) {
         State.StepState shown = desk.shown();
         Label word = (Label) window.node("power").lookup(".power-word");
+        PowerNeed asked = shown.step().power();
+        boolean switchedOn = asked == PowerNeed.TO_ON && desk.state().power() == State.Power.ON;
         assertEquals(
-                POWER_WORDS.get(shown.step().power()),
+                POWER_WORDS.get(switchedOn ? PowerNeed.ON : asked),
                 word.getText(),
                 shown.step().id());
-        List<State.StepState> asked = desk.state().steps().stream()
+        List<State.StepState> counted = desk.state().steps().stream()
                 .filter(each -> each.status() != State.Status.NOT_NEEDED || each == shown)
                 .toList();
         String where = ((Label) window.node("position")).getText();
         assertTrue(
-                where.endsWith("step " + (asked.indexOf(shown) + 1) + " of " + asked.size()),
+                where.endsWith("step " + (counted.indexOf(shown) + 1) + " of " + counted.size()),
                 () -> where + " at " + shown.step().id());
         assertTrue(
                 desk.atEnd() || Opened.shown(window.node(Ids.step(shown.step().id()))), where);
+    }
+
+    /** Done is not asked for once more: after the switch the band says how things are, and a step that is only read again asks for no switch. */
+    @Test
+    void theBandAsksForASwitchOnlyUntilItIsDone() throws Exception {
+        Map<String, String> says = Map.of(
+                "base.on fresh", "Switch on now",
+                "base.on refused", "Power on",
+                "base.on filled", "Power on",
+                "base.on stale", "Power off",
+                "base.off fresh", "Switch off now",
+                // The plug is out, but nobody has read the rail yet.
+                "base.off refused", "Switch off now",
+                "base.off filled", "Power off");
+        List<Moment> moments = Moments.of("sound-board");
+        try (Opened window = Opened.in(folder)) {
+            for (Map.Entry<String, String> each : says.entrySet()) {
+                Moment moment = moments.stream()
+                        .filter(any -> any.name().equals(each.getKey()))
+                        .findFirst()
+                        .orElseThrow();
+                window.show(moment, Procedure.builtIn());
+                Label word = (Label) window.node("power").lookup(".power-word");
+                assertEquals(each.getValue(), word.getText(), each.getKey());
+            }
+        }
     }
 
     private Desk open(Opened window) throws Exception {

@@ -72,7 +72,10 @@ record LadderDrawing(LadderData data, Words words) implements Drawing {
         double near = Math.max(high - low, 0.06 * high);
         DoubleStream limits = DoubleStream.concat(stream(data.ratedLow()), stream(data.ratedHigh()))
                 .filter(volts -> volts > low - near && volts < high + near);
-        return DoubleStream.concat(DoubleStream.of(all), limits);
+        // The reference by itself says little; a scale of millivolts around it would say that it is what matters.
+        boolean alone = !broken && all.length == 1 && data.volts(Kind.REFERENCE).isPresent();
+        DoubleStream around = alone ? DoubleStream.of(0, 3 * high) : DoubleStream.empty();
+        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(all), limits), around);
     }
 
     private static DoubleStream stream(OptionalDouble value) {

@@ -40,6 +40,19 @@ public final class Pictures {
         PictureFile.write((PictureView) picture, file);
     }
 
+    /** Which picture belongs beside a step now. A line of one reading tells nothing, so the ladder stands in its place until there are two. */
+    public static Step.Picture beside(State.StepState shown, State state) {
+        boolean noLine = shown.picture() == Step.Picture.LINE
+                && LineData.of(state.figures()).drawable().size() < 2;
+        return noLine ? Step.Picture.LADDER : shown.picture();
+    }
+
+    private static Drawing meter(State state, Words words) {
+        return state.current().step().id().equals("ranges")
+                ? new RangesDrawing(RangesData.of(state.figures()), words)
+                : new MeterDrawing(MeterData.of(state.figures()), words);
+    }
+
     static Drawing drawing(Step.Picture kind, State state, Words words) {
         return switch (kind) {
             case DIVIDER -> new DividerDrawing(DividerData.of(state), words);
@@ -49,7 +62,7 @@ public final class Pictures {
             case LOG -> new LogDrawing(LogData.of(state.figures()), words);
             case BOARD -> new BoardDrawing(BoardData.of(state), words);
             case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
-            case METER -> new MeterDrawing(MeterData.of(state.figures()), words);
+            case METER -> meter(state, words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);
             case RESISTORS -> new ResistorsDrawing(ResistorsData.of(state.figures()), words);
             case FAULTS -> new FaultsDrawing(FaultsData.of(state.figures()), words);

@@ -40,12 +40,13 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
                     .ifPresent(ohms -> sheet.writeLines(
                             words.of("picture.resistors.exact", Display.ohms(ohms)),
                             8,
-                            100,
+                            78,
                             sheet.width() - 16,
-                            2,
+                            1,
                             Align.LEFT,
                             Type.PLAIN,
                             Ink.TEXT));
+            new BandGuide(words).drawOn(sheet, 108);
             return;
         }
         double bottom = sheet.height() - 10;

@@ -3,6 +3,7 @@ package railtrim.window.picture;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import railtrim.parts.Trimmers;
@@ -17,6 +18,7 @@ import railtrim.quantity.RailSign;
  * @param fine ohms of a fine trimmer in series; empty where there is none
  * @param most ohms at its maximum, stop resistor included; {@code least} at its minimum; as measured where that was done
  * @param highest volts at the output with the trimmer at its maximum; {@code lowest} at its minimum; magnitudes
+ * @param probed the meter is at it now, on its two free ends
  * @param sign how the meter shows those
  */
 record TrimmerData(
@@ -30,6 +32,7 @@ record TrimmerData(
         OptionalDouble lowest,
         boolean measured,
         At at,
+        boolean probed,
         RailSign sign) {
     enum At {
         UNKNOWN,
@@ -44,6 +47,8 @@ record TrimmerData(
                     .findFirst();
         }
     }
+
+    private static final Set<String> PROBED = Set.of("trimmer.max", "trimmer.min", "trimmer.max.again");
 
     static TrimmerData of(State state) {
         Figures figures = state.figures();
@@ -71,6 +76,7 @@ record TrimmerData(
                         : value(picked, each -> stop.isPresent() ? each.lowest() : each.lowestBare()),
                 most.isPresent(),
                 figures.choice("trimmer.at").flatMap(At::named).orElse(At.UNKNOWN),
+                state.current().missing().stream().anyMatch(PROBED::contains),
                 figures.sign());
     }
 

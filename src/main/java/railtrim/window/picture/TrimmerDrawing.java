@@ -13,6 +13,12 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
     private static final double BODY_TOP = 44;
     private static final double BODY_WIDTH = 132;
     private static final double BODY_HEIGHT = 50;
+    /** The two wires below the pins. */
+    private static final double FIRST = BODY_TOP + BODY_HEIGHT + 40;
+
+    private static final double SECOND = FIRST + 30;
+    /** From the second wire to the travel at most, so that the two stay together. */
+    private static final double TO_TRAVEL = 110;
 
     @Override
     public void drawOn(Sheet sheet) {
@@ -71,7 +77,7 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
                 BODY_LEFT + BODY_WIDTH + 12,
                 BODY_TOP + 8,
                 sheet.width() - BODY_LEFT - BODY_WIDTH - 18,
-                3,
+                4,
                 Align.LEFT,
                 Type.SMALL,
                 Ink.QUIET);
@@ -84,29 +90,31 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
     /** From the wiper, through the stop resistor where there is one, and from one end pin, to the leg. */
     private void wiring(Sheet sheet) {
         double foot = BODY_TOP + BODY_HEIGHT + 24;
-        double first = foot + 16;
-        double second = foot + 40;
+        double first = FIRST;
+        double second = SECOND;
         double right = sheet.width() - 88;
         sheet.writeLines(
-                words.of("picture.trimmer.free"), 8, foot + 12, pinX(0) + 6, 2, Align.LEFT, Type.SMALL, Ink.QUIET);
+                words.of("picture.trimmer.free"), 8, foot + 12, pinX(0) + 6, 3, Align.LEFT, Type.SMALL, Ink.QUIET);
         sheet.strokes(Ink.ADDED_WIRE, pinX(2), foot, pinX(2), first, right, first);
         sheet.strokes(Ink.ADDED_WIRE, pinX(1), foot, pinX(1), second, right, second);
         sheet.disc(right, first, 3, Ink.ADDED_FILL);
         sheet.disc(right, second, 3, Ink.ADDED_FILL);
-        sheet.writeLines(
-                words.of("picture.trimmer.to-leg"), right + 10, first + 4, 76, 2, Align.LEFT, Type.PLAIN, Ink.TEXT);
+        if (data.probed()) {
+            ProbeTag tag = new ProbeTag(words);
+            tag.draw(sheet, Spot.Probe.RED, right + 46, first - 8, right, first);
+            tag.draw(sheet, Spot.Probe.BLACK, right + 46, second + 8, right, second);
+        } else {
+            sheet.writeLines(
+                    words.of("picture.trimmer.to-leg"), right + 10, first + 4, 76, 2, Align.LEFT, Type.PLAIN, Ink.TEXT);
+        }
         data.fine().ifPresent(ohms -> {
             double x = (pinX(2) + right) / 2;
             double wide = Math.min(104, 2 * (right - 8 - x));
             sheet.box(x - wide / 2, first - 10, wide, 20, 3, Ink.ADDED);
+            String named = words.of("picture.trimmer.fine", Display.part(ohms));
+            boolean fits = sheet.widthOf(named, Type.SMALL) <= wide - 6;
             sheet.writeWithin(
-                    words.of("picture.trimmer.fine", Display.part(ohms)),
-                    x,
-                    first,
-                    wide - 6,
-                    Align.CENTRE,
-                    Type.SMALL,
-                    Ink.TEXT);
+                    fits ? named : Display.part(ohms), x, first, wide - 6, Align.CENTRE, Type.SMALL, Ink.TEXT);
         });
         data.stop().ifPresent(ohms -> {
             double x = (pinX(1) + right) / 2;
@@ -125,7 +133,7 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
     private void travel(Sheet sheet) {
         double left = 20;
         double right = sheet.width() - 20;
-        double y = sheet.height() - 92;
+        double y = Math.min(sheet.height() - 92, SECOND + TO_TRAVEL);
         sheet.polygon(Ink.GOOD_FILL, left, y - 13, right, y - 2, right, y + 2, left, y + 13);
         double[] places = {left + 6, (left + right) / 2, right - 6};
         if (data.at() != At.UNKNOWN) {
@@ -146,7 +154,7 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         sheet.writeWithin(
                 words.of(data.measured() ? "picture.trimmer.measured" : "picture.trimmer.nominal"),
                 left,
-                sheet.height() - 12,
+                y + 80,
                 right - left,
                 Align.LEFT,
                 Type.SMALL,

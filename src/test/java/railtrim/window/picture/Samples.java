@@ -322,6 +322,20 @@ final class Samples {
     private static void meters(Map<String, Drawing> all) {
         all.put("meter-untried", new MeterDrawing(new MeterData(Optional.empty(), Optional.empty()), WORDS));
         all.put("meter-tried", new MeterDrawing(new MeterData(Optional.of("1.588 V"), Optional.of("0.2 Ω")), WORDS));
+        all.put("ranges-none", new RangesDrawing(new RangesData(List.of(), List.of()), WORDS));
+        all.put(
+                "ranges-copied",
+                new RangesDrawing(
+                        new RangesData(
+                                List.of(
+                                        List.of("6 V", "1 mV", "±(0.5 % + 3)"),
+                                        List.of("60 V", "10 mV", "±(0.5 % + 3)")),
+                                List.of(
+                                        List.of("600 Ω", "0.1 Ω", "±(0.9 % + 2)"),
+                                        List.of("6 kΩ", "1 Ω", "±(0.9 % + 2)"),
+                                        List.of("60 kΩ", "10 Ω", "±(0.9 % + 2)"),
+                                        List.of("600 kΩ", "100 Ω", "±(0.9 % + 2)"))),
+                        WORDS));
     }
 
     private static void trimmers(Map<String, Drawing> all) {
@@ -339,6 +353,7 @@ final class Samples {
                                 none(),
                                 false,
                                 TrimmerData.At.UNKNOWN,
+                                false,
                                 PLUS),
                         WORDS));
         for (TrimmerData.At at : TrimmerData.At.values()) {
@@ -356,6 +371,7 @@ final class Samples {
                                     some(2.95),
                                     at != TrimmerData.At.UNKNOWN,
                                     at,
+                                    at == TrimmerData.At.UNKNOWN,
                                     PLUS),
                             WORDS));
         }
