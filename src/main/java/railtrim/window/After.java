@@ -7,7 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
-import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
@@ -51,12 +50,11 @@ final class After {
     void show(StepState step, boolean working) {
         box.getChildren().clear();
         if (!working) {
-            done.setText(words.of(
-                    step.status() == Status.STALE
-                            ? "window.done.stale"
-                            : desk.lookingBack() ? "window.done.before" : "window.done"));
-            done.pseudoClassStateChanged(STALE, step.status() == Status.STALE);
-            done.setGraphic((step.status() == Status.STALE ? Icon.AGAIN : Icon.TICK).draw(18));
+            boolean stale = desk.lookingAtStale();
+            done.setText(
+                    words.of(stale ? "window.done.stale" : desk.lookingBack() ? "window.done.before" : "window.done"));
+            done.pseudoClassStateChanged(STALE, stale);
+            done.setGraphic((stale ? Icon.AGAIN : Icon.TICK).draw(18));
             box.getChildren().addAll(done, again);
             desk.said("reopen")
                     .filter(Verdict.Refuse.class::isInstance)

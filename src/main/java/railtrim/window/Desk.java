@@ -99,6 +99,14 @@ final class Desk {
         return lookingBack;
     }
 
+    /**
+     * Whether the step shown is read again and waits to be done anew. One that was finished just now is done, though a step that comes round again,
+     * as each one on the way down does, already waits for its next time.
+     */
+    boolean lookingAtStale() {
+        return lookingBack && shown().status() == State.Status.STALE;
+    }
+
     /** Whether everything is done and the closing page is shown. */
     boolean atEnd() {
         return atEnd && state.complete();

@@ -19,7 +19,7 @@ final class Reveal {
         reveal(scroll, node, false);
     }
 
-    /** Its end before its top: what is said about an entry stands below it. */
+    /** Its end before its top, for what is said about an entry stands below it; but never so far that the entry with the focus is out of sight. */
     static void endOf(ScrollPane scroll, Node node) {
         reveal(scroll, node, true);
     }
@@ -49,10 +49,12 @@ final class Reveal {
             top = at.getMaxY() + BELOW - view;
         }
         top = Math.min(top, at.getMinY());
+        boolean focus = node.isFocusWithin();
+        Bounds entry = focus ? in(content, node.getScene().getFocusOwner()) : at;
         if (at.getHeight() > view && endFirst) {
-            top = at.getMaxY() - view;
-        } else if (at.getHeight() > view && node.isFocusWithin()) {
-            top = Math.max(top, in(content, node.getScene().getFocusOwner()).getMaxY() + BELOW - view);
+            top = focus ? Math.min(at.getMaxY() - view, entry.getMinY() - BELOW) : at.getMaxY() - view;
+        } else if (at.getHeight() > view && focus) {
+            top = Math.max(top, entry.getMaxY() + BELOW - view);
         }
         scroll.setVvalue(Math.max(0, Math.min(1, top / hidden)));
     }

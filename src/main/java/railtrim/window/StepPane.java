@@ -296,7 +296,7 @@ final class StepPane {
             cautions.control().get().requestFocus();
         } else if (!desk.working()) {
             focusNext.run();
-            Node said = desk.shown().status() == State.Status.STALE ? after.node() : after.firstSaid();
+            Node said = desk.lookingAtStale() ? after.node() : after.firstSaid();
             reveal(said);
         } else {
             Optional<FieldView> view = asked().map(views::get);
