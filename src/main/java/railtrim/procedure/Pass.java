@@ -295,13 +295,13 @@ final class Pass {
         return firstOpen;
     }
 
-    /** A step that only switches off is spared where the rail was proven dead after the powered steps before it, as by making safe. */
+    /** A step that only switches off is spared where the rail was proven dead after the powered steps before it, as by making safe; not one gone back to. */
     private boolean offAlready(int index) {
         Look look = looks.get(index);
         if (look.step().power() != PowerNeed.TO_OFF || !look.counting().isEmpty()) {
             return false;
         }
-        long lastWork = 0;
+        long lastWork = at.reopened(index);
         for (int i = index - 1; i >= 0 && looks.get(i).step().power().endsOn(); i--) {
             for (Entry entry : looks.get(i).counting()) {
                 lastWork = Math.max(lastWork, entry.sequence());
@@ -362,7 +362,7 @@ final class Pass {
         if (first.isPresent()) {
             return first;
         }
-        if (current >= 0 && at.power() == Power.ON && wantsOff(looks.get(current))) {
+        if ((at.power() == Power.ON || at.live()) && (current < 0 || wantsOff(looks.get(current)))) {
             return Optional.of(new Card.MakeSafe(Message.of("alarm.needs-off")));
         }
         for (Look look : looks) {

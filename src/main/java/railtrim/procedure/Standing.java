@@ -36,6 +36,7 @@ final class Standing {
     private final long[] again;
     private final long[] dwellSeen;
     private Power power = Power.OFF;
+    private boolean live;
     private long lastOff;
     private Optional<Card.MakeSafe> makingSafe = Optional.empty();
     private Optional<Pending> pending = Optional.empty();
@@ -106,6 +107,11 @@ final class Standing {
         return power;
     }
 
+    /** Whether it was switched on and its rail has not been read dead since; that somebody says it is off is not enough. */
+    boolean live() {
+        return live;
+    }
+
     /** When the board was last switched off or proven dead, 0 for never. */
     long lastOff() {
         return lastOff;
@@ -133,6 +139,7 @@ final class Standing {
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             Fact fact = entry.fact();
+            live = fact instanceof Fact.Power change ? live || change.on() : live && !provesDead(fact);
             if (fact instanceof Fact.Power change) {
                 power = change.on() ? Power.ON : Power.OFF;
                 lastOff = change.on() ? lastOff : entry.sequence();
@@ -226,6 +233,10 @@ final class Standing {
     private void provenOff(long sequence) {
         power = Power.OFF;
         lastOff = sequence;
+    }
+
+    private static boolean provesDead(Fact fact) {
+        return fact instanceof Fact.Reading reading && RailFields.isDead(reading.field()) && dead(reading);
     }
 
     private static boolean dead(Fact.Reading reading) {

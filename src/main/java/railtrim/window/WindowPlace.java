@@ -2,6 +2,9 @@ package railtrim.window;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -12,6 +15,12 @@ final class WindowPlace {
     private static final double GRIP_WIDTH = 120;
 
     private static final double GRIP_HEIGHT = 30;
+
+    /** After so long a small window is what the person wants, nanoseconds. */
+    private static final long WHILE_IT_OPENS = 10_000_000_000L;
+
+    /** A window manager that will not is not asked for ever. */
+    private static final int MOST_TIMES_ASKED = 3;
 
     private final Stage stage;
     private Optional<Rectangle2D> last;
@@ -38,6 +47,28 @@ final class WindowPlace {
         });
         stage.setWidth(place.map(Rectangle2D::getWidth).orElse(Math.min(usualWidth, room.getWidth())));
         stage.setHeight(place.map(Rectangle2D::getHeight).orElse(Math.min(usualHeight, room.getHeight())));
+        insist(stage.getWidth(), stage.getHeight());
+    }
+
+    /** One window manager of Linux gives a new window the least size it may have: then it is asked for its own size once more. */
+    private void insist(double width, double height) {
+        long opened = System.nanoTime();
+        stage.widthProperty().addListener(new ChangeListener<>() {
+            private int asked;
+
+            @Override
+            public void changed(ObservableValue<? extends Number> of, Number was, Number is) {
+                if (asked == MOST_TIMES_ASKED || System.nanoTime() - opened > WHILE_IT_OPENS) {
+                    stage.widthProperty().removeListener(this);
+                } else if (stage.isShowing() && !stage.isMaximized() && is.doubleValue() <= stage.getMinWidth()) {
+                    asked++;
+                    Platform.runLater(() -> {
+                        stage.setWidth(width);
+                        stage.setHeight(height);
+                    });
+                }
+            }
+        });
     }
 
     /** The remembered place, no larger than its screen; empty where it cannot be taken hold of on any of the screens. */

@@ -10,6 +10,7 @@ import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import railtrim.job.Entry;
@@ -151,6 +152,7 @@ final class Explorer {
                 + descent.endOfTravel()
                 + left
                 + paused(job)
+                + owed(job)
                 + said(job);
     }
 
@@ -167,6 +169,19 @@ final class Explorer {
             }
         }
         return said.toString();
+    }
+
+    /** Steps gone back to and not answered since. */
+    private static Set<String> owed(Job job) {
+        Set<String> owed = new TreeSet<>();
+        for (Entry entry : job.entries()) {
+            if (entry.fact() instanceof Fact.Reopened again) {
+                owed.add(again.step());
+            } else if (Figures.fieldOf(entry.fact()).isPresent() || entry.fact() instanceof Fact.Skipped) {
+                owed.remove(entry.fact().step());
+            }
+        }
+        return owed;
     }
 
     private static boolean paused(Job job) {
@@ -228,7 +243,7 @@ final class Explorer {
                     .filter(id -> !id.isEmpty())
                     .findFirst()
                     .orElse(state.current().step().id());
-            offer(node, " back to " + back, 5, course -> course.reopen(back, "it did not add up"));
+            offer(node, "", 5, course -> course.reopen(back, "it did not add up"));
         }
     }
 

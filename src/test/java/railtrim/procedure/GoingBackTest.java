@@ -94,6 +94,31 @@ class GoingBackTest {
         assertFalse(blocked(job), "read twice alike it is believed");
     }
 
+    /** Switched off, as they said, and the rail still up: doing the step again asks for it again. */
+    @ParameterizedTest
+    @CsvSource({"base.off", "set.off", "fit.off"})
+    void aRailThatStayedUpIsReadAgain(String off) {
+        HalfDone job = HalfDone.upTo(off);
+        job.course.turn(off + ".switch");
+        job.course.type(off + ".rail", "2.41 V", true);
+        job.course.reopen(off, "It did not add up");
+        assertEquals(off, job.current());
+        assertFalse(job.course.state().complete());
+        assertTrue(job.finish());
+    }
+
+    /** That somebody has switched it off is a word; only a dead rail on the meter unlocks a step with the power off. */
+    @Test
+    void aBoardThatIsOnlySaidToBeOffIsMadeSafeFirst() {
+        HalfDone job = HalfDone.upTo("ref.off");
+        job.course.turn("ref.off.switch");
+        job.course.reopen("pins", "not sure about pin 1");
+        assertInstanceOf(Card.MakeSafe.class, job.course.state().card().orElseThrow());
+        job.course.type("safe.rail", "0 V", false);
+        assertTrue(job.course.state().card().isEmpty());
+        assertEquals("pins", job.current());
+    }
+
     private static boolean blocked(HalfDone job) {
         return job.course.state().step("legs").findings().stream()
                 .anyMatch(finding -> finding.blocks() && finding.message().key().equals("verdict.lower-than-it-came"));

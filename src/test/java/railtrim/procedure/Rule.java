@@ -29,7 +29,7 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
     static final String MAKE_SAFE = "make safe is left only by a dead rail";
     static final String DWELL = "no wait counted that was not kept";
     static final String CAUTIONS = "nothing taken before its cautions were read";
-    static final String POWER = "nothing that needs the power off is asked with the power on";
+    static final String POWER = "nothing that needs the power off is asked before the rail reads dead";
     static final String TAKEN_BACK = "what happened is never taken back, and power taken back is proven off";
     static final String NO_DEAD_END = "wherever one stands, something is asked or said";
 
@@ -241,8 +241,9 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
         long fault = facts.lastOf(fact -> fact instanceof Fact.Choice choice
                 && (choice.field().equals("down.seen") || choice.field().equals("first.seen"))
                 && Descent.FAULTS.contains(choice.option()));
-        boolean recovered =
-                facts.dead() > fault && facts.last("down.max") > fault && facts.switchedOn() > facts.last("down.max");
+        // Back at its maximum by ohms: on the way down, or where the joint is proven anew.
+        long back = Math.max(facts.last("down.max"), facts.last("smooth.total"));
+        boolean recovered = facts.dead() > fault && back > fault && facts.switchedOn() > back;
         return unless(fault == 0 || recovered, "a decrement after a fault without recovery");
     }
 
@@ -321,7 +322,8 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
             long reopened = facts.reopened(step.id());
             long answered = facts.lastOf(fact -> fact.step().equals(step.id())
                     && (Figures.fieldOf(fact).isPresent() || fact instanceof Fact.Skipped));
-            if (reopened > answered) {
+            boolean deadSince = step.power() == PowerNeed.TO_OFF && facts.dead() > reopened;
+            if (reopened > answered && !deadSince) {
                 return Optional.of("complete with " + step.id() + " reopened and not done");
             }
         }
@@ -404,10 +406,12 @@ public record Rule(String name, BiFunction<Facts, State, Optional<String>> check
     }
 
     private static Optional<String> power(Facts facts, State state) {
-        boolean on = facts.switchedOn()
-                > Math.max(facts.dead(), facts.lastOf(fact -> fact instanceof Fact.Power change && !change.on()));
-        if (!on || state.card().isPresent() || state.complete()) {
+        boolean on = facts.switchedOn() > facts.dead();
+        if (!on || state.card().isPresent()) {
             return Optional.empty();
+        }
+        if (state.complete()) {
+            return Optional.of("complete with a rail that nobody read dead");
         }
         State.StepState at = state.current();
         PowerNeed needs = STEPS.get(index(at.step().id())).power();

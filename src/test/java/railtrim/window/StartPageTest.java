@@ -32,6 +32,18 @@ class StartPageTest {
         }
     }
 
+    /** As one window manager of Linux makes every new window. */
+    @Test
+    void aWindowThatIsOpenedAtItsLeastSizeAsksForItsOwn() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.fx(() -> {
+                window.shell.stage().setWidth(window.shell.stage().getMinWidth());
+                return null;
+            });
+            window.until("its usual width", () -> window.shell.stage().getWidth() > 1000);
+        }
+    }
+
     /** Not in the folder where the program was started, which nobody would look into. */
     @Test
     void aFolderWithoutARootLiesInTheOneThatWasOffered() throws Exception {
