@@ -427,7 +427,7 @@ final class Checks {
         }
         List<Finding> findings = new ArrayList<>();
         findings.add(says(
-                "verdict.recommended",
+                figures.descent().faulted() ? "verdict.recommended" : "verdict.recommended.unfailed",
                 figures.sign().volts(budget.get().fail()),
                 Display.volts(budget.get().sum()),
                 figures.sign().volts(budget.get().recommended())));

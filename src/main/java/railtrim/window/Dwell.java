@@ -5,11 +5,13 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.function.LongConsumer;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Step;
@@ -27,6 +29,7 @@ final class Dwell {
     private final Desk desk;
     private final Label left = Build.prose("", "dwell-left");
     private final Label span = Build.prose("", "dwell-span");
+    private final Label missed;
     private final Label broken = Build.prose("", "dwell-span");
     private final ProgressBar bar = new ProgressBar();
     private final VBox box;
@@ -44,7 +47,12 @@ final class Dwell {
         desk.pass()
                 .ifPresent(pass -> head.getChildren()
                         .add(Build.button("wait", words.of("window.dwell.pass"), () -> passOver(pass), "plain")));
-        box = Build.column("dwell", head, bar, span, broken);
+        missed = Build.prose(words.of("window.dwell.missed"), "dwell-span");
+        // One in the place of the other, both with the room of the longer: answers below must not jump under the hand.
+        StackPane under = new StackPane(span, missed);
+        StackPane.setAlignment(span, Pos.TOP_LEFT);
+        StackPane.setAlignment(missed, Pos.TOP_LEFT);
+        box = Build.column("dwell", head, bar, under, broken);
     }
 
     Node node() {
@@ -69,10 +77,9 @@ final class Dwell {
                         : words.of("window.dwell.over", minutes(whole)));
         bar.setProgress(1 - (double) remaining / whole);
         Instant end = desk.now().plusSeconds(remaining);
-        span.setText(
-                remaining > 0
-                        ? words.of("window.dwell.span", clock(end.minusSeconds(whole)), clock(end))
-                        : words.of("window.dwell.missed"));
+        span.setText(words.of("window.dwell.span", clock(end.minusSeconds(whole)), clock(end)));
+        span.setVisible(remaining > 0);
+        missed.setVisible(remaining <= 0);
     }
 
     /** What was not seen of a wait that was broken off belongs beside the timer, not among the findings below the fields. */

@@ -47,6 +47,8 @@ class WholeJobOnTheBenchTest {
                     desk.state().complete(), () -> "stands at " + desk.state().current() + hand.deeds);
             assertEquals(java.util.Set.of(), bench.mishaps());
             assertTrue(hand.text("bench-lesson").contains(bench.board().label().teaches()));
+            assertTrue(hand.text("bench-lesson").contains("2.710 V"), "warm, as its file says");
+            assertTrue(hand.text("bench-lesson").contains("2.630 V"), "cold");
             assertTrue(hand.text("bench-lesson").endsWith(window.words.of("window.bench.lesson.clean")));
 
             window.until("the checklist’s button", () -> window.has("export"));
@@ -55,7 +57,7 @@ class WholeJobOnTheBenchTest {
             try (Stream<Path> files = Files.list(folder.resolve("jobs"))) {
                 assertTrue(files.anyMatch(file -> file.toString().endsWith(".pdf")));
             }
-            // The truth of the virtual board, which the window never shows.
+            // The truth of the virtual board, which the window keeps to itself until now.
             Board board = bench.board();
             double lowest = bench.trueUnderLoad();
             assertTrue(lowest > board.worstFail(), () -> lowest + " V against " + board.worstFail());

@@ -70,7 +70,9 @@ final class BoardArt {
         resistor(326, 156, "R2");
         Board truth = bench.board();
         print(REGULATOR.getX() + 10, REGULATOR.getY() + 6, truth.regulator().marking(), "board-mark");
-        print(CHIP.getX() + 10, CHIP.getY() + 10, words.of("window.bench.chip"), "board-mark");
+        // The first word of its name is what is printed on it.
+        print(CHIP.getX() + 10, CHIP.getY() + 3, words.of("window.bench.chip"), "board-tiny");
+        print(CHIP.getX() + 10, CHIP.getY() + 13, truth.chip().name().split(" ")[0], "board-mark");
         print(12, 206, truth.label().name(), "board-print");
         print(52, 14, words.of("window.bench.lamp"), "board-print");
         dead = print(CHIP.getX() + 10, CHIP.getY() + 44, words.of("window.bench.chip.dead"), "board-mark");
@@ -172,7 +174,7 @@ final class BoardArt {
         waves.setLayoutX(at.getX() + at.getWidth() - 26);
         waves.setLayoutY(at.getY() + at.getHeight() - 20);
         board.getChildren().addAll(glow, body, waves);
-        Label says = print(at.getX() + 10, at.getY() + 26, "", "board-mark");
+        Label says = print(at.getX() + 10, at.getY() + 28, "", "board-mark");
         Handle.give(says, id);
         return new Body(body, glow, says, waves);
     }

@@ -29,6 +29,7 @@ final class BoardPanel implements BenchView.Panel {
     private final ProbeArt black = new ProbeArt("lead-black", -0.55);
     private final ToggleButton redNext;
     private final ToggleButton blackNext;
+    private final Button swap;
     private final VBox box;
     private boolean placeRed = true;
 
@@ -45,7 +46,9 @@ final class BoardPanel implements BenchView.Panel {
         art = new BoardArt(words, work.bench(), board);
         Pads.of(work.bench().board()).forEach(this::pad);
         board.getChildren().addAll(parts, black.node(), red.node());
-        FlowPane probes = new FlowPane(Build.label(words.of("window.bench.probe"), "help"), redNext, blackNext);
+        swap = Build.button(
+                "probes-swap", words.of("window.bench.swap"), () -> deed.accept(work::swap), "plain", "bench-small");
+        FlowPane probes = new FlowPane(Build.label(words.of("window.bench.probe"), "help"), redNext, blackNext, swap);
         probes.getStyleClass().add("bench-flow");
         box = Build.column("bench-panel", probes, new Fitted(board, Spots.WIDTH, Spots.HEIGHT));
     }
@@ -59,6 +62,7 @@ final class BoardPanel implements BenchView.Panel {
     public void show() {
         redNext.setSelected(placeRed);
         blackNext.setSelected(!placeRed);
+        swap.setDisable(work.red().isEmpty() || work.black().isEmpty());
         boolean held = work.held() == Workbench.Held.BOARD;
         red.show(held ? work.red() : Optional.empty());
         black.show(held ? work.black() : Optional.empty());

@@ -20,7 +20,7 @@ final class Drawer {
     record Resistor(List<Double> values, Part.Joined joined, double tolerance) {
         String name() {
             return values.stream()
-                    .map(Display::ohms)
+                    .map(Display::part)
                     .collect(Collectors.joining(joined == Part.Joined.PARALLEL ? " ∥ " : " + "));
         }
     }

@@ -5,15 +5,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import railtrim.practice.Bench;
+import railtrim.practice.Board;
 import railtrim.procedure.Course;
 import railtrim.procedure.Field;
 import railtrim.procedure.State;
 import railtrim.procedure.Words;
+import railtrim.quantity.RailSign;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
 
@@ -70,15 +73,40 @@ final class GuidePanel implements BenchView.Panel {
 
     private String lesson() {
         String taught = words.of("practice.lesson", work.bench().board().label().teaches());
-        String told = work.mishaps() == 0
-                ? taught + " " + words.of("window.bench.lesson.clean")
-                : taught + " " + words.of("window.bench.lesson.mishaps", Integer.toString(work.mishaps()));
+        String told = taught + " " + truth();
+        told += work.mishaps().isEmpty()
+                ? words.of("window.bench.lesson.clean")
+                : words.of("window.bench.lesson.mishaps", mishaps());
         for (Bench.Manner manner : List.of(Bench.Manner.TOUCH, Bench.Manner.PLENTY)) {
             if (work.careless(manner)) {
                 told += " " + words.of("window.bench.lesson." + manner.name().toLowerCase(Locale.ROOT));
             }
         }
         return told;
+    }
+
+    /** What was hidden until the job was done; nothing where it was stopped, for then nobody looked for it. */
+    private String truth() {
+        State state = course.get().state();
+        if (!state.complete()) {
+            return "";
+        }
+        Bench bench = work.bench();
+        Board.Failing failing = bench.board().failing();
+        RailSign sign = state.figures().sign();
+        return words.of(
+                        "window.bench.lesson.truth",
+                        sign.volts(failing.hot()),
+                        sign.volts(failing.cold()),
+                        sign.volts(bench.trueUnderLoad()))
+                + " ";
+    }
+
+    private String mishaps() {
+        return work.mishaps().stream()
+                .map(each -> words.of("window.bench.lesson.mishap."
+                        + each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                .collect(Collectors.joining(", "));
     }
 
     /** The question that is open now: a card's, a caution's or the step's next field. */

@@ -1,5 +1,6 @@
 package railtrim.window.bench;
 
+import java.util.Map;
 import java.util.Set;
 import railtrim.procedure.Field;
 import railtrim.procedure.Figures;
@@ -14,6 +15,30 @@ final class Hints {
             "trimmer.max", "trimmer.max.again", "trimmer.at", "proof.total", "smooth.total", "down.max", "set.max");
     private static final Set<String> COPIED = Set.of("rail.highest", "rated.low", "rated.high", "load.current");
     private static final Set<String> CHOSEN = Set.of("aim.drop", "aim.lowest", "target.volts", "iron.set");
+
+    /** Questions whose answer is neither a reading nor on the papers. */
+    private static final Map<String, String> ANSWERS = Map.ofEntries(
+            Map.entry("work.off", "plug"),
+            Map.entry("work.ground", "yours"),
+            Map.entry("place.leg", "other-pair"),
+            Map.entry("temp.how", "thermometer"),
+            Map.entry("trimmer.pick", "first"),
+            Map.entry("trimmer.stop", "stop"),
+            Map.entry("smooth.feel", "turn-watch"),
+            Map.entry("down.end", "end"),
+            Map.entry("run.load", "yours"),
+            Map.entry("fault.again", "yours"),
+            Map.entry("fault.text", "watched"),
+            Map.entry("target.reason", "yours"),
+            Map.entry("cool.how", "cool"),
+            Map.entry("res.series", "yours"),
+            Map.entry("res.tolerance", "yours"),
+            Map.entry("res.most", "yours"),
+            Map.entry("res.pick", "first"),
+            Map.entry("fit.left", "parts"),
+            Map.entry("record.undo", "parts"),
+            Map.entry("record.notes", "yours"),
+            Map.entry("resume.where", "yours"));
 
     private Hints() {}
 
@@ -31,7 +56,7 @@ final class Hints {
         if (field instanceof Field.Number number) {
             return reading(id, number.unit(), figures);
         }
-        return HIGHEST.contains(id) ? "turn-up" : "papers";
+        return HIGHEST.contains(id) ? "turn-up" : ANSWERS.getOrDefault(id, "papers");
     }
 
     private static String reading(String id, Unit unit, Figures figures) {

@@ -5,10 +5,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import railtrim.circuit.PinRole;
+import railtrim.circuit.Place;
 import railtrim.circuit.RegulatorFamilies;
 import railtrim.circuit.RegulatorFamily;
 import railtrim.job.BuiltIn;
 import railtrim.practice.Board;
+import railtrim.practice.Node;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
@@ -25,20 +27,19 @@ public final class Papers {
         list.getChildren().add(Build.prose(board.label().story(), "papers-story"));
         line("board", board.label().name());
         line("feed", words.of("option.supply.kind." + board.feed().kind()));
-        line("highest", Display.volts(board.feed().highestRail()));
+        line("highest", volts(board.feed().highestRail()));
         line("chip", board.chip().name());
         line(
                 "rated",
                 board.chip()
                         .rated()
-                        .map(range -> words.of(
-                                "window.papers.range", Display.volts(range.low()), Display.volts(range.high())))
+                        .map(range -> words.of("window.papers.range", volts(range.low()), volts(range.high())))
                         .orElseGet(() -> words.of("window.papers.unknown")));
         line("load", board.load().name());
-        line("current", Display.of(board.load().stockAmperes(), Unit.AMPERE));
+        line("current", amperes(board.load().stockAmperes()));
         board.load().other().ifPresent(other -> line("other-load", other.name()));
         line("meter", words.of("option.meter.class." + meter));
-        regulator(board.regulator());
+        regulator(board.regulator(), board.divider().place());
     }
 
     public javafx.scene.Node node() {
@@ -49,7 +50,7 @@ public final class Papers {
         return scroll;
     }
 
-    private void regulator(Board.Regulator regulator) {
+    private void regulator(Board.Regulator regulator, Place place) {
         line("marking", regulator.marking());
         line("control", words.of("option.reg.control." + regulator.control().id()));
         line("family", family(regulator.family()));
@@ -59,6 +60,7 @@ public final class Papers {
             add(words.of("window.papers.pin", Integer.toString(pin + 1)), role(pins.get(pin)));
         }
         regulator.tab().ifPresent(role -> line("tab", role(role)));
+        line("between", words.of("option.pair." + Node.Pair.reference(place).id()));
         regulator.sheet().ifPresent(this::sheet);
     }
 
@@ -67,13 +69,13 @@ public final class Papers {
                 "reference",
                 words.of(
                         "window.papers.three",
-                        Display.volts(sheet.referenceLow()),
-                        Display.volts(sheet.reference()),
-                        Display.volts(sheet.referenceHigh())));
-        line("bias", Display.of(sheet.bias(), Unit.AMPERE));
-        line("dropout", Display.volts(sheet.dropout()));
-        line("minimum-load", Display.of(sheet.minimumLoad(), Unit.AMPERE));
-        line("input", Display.volts(sheet.inputHighest()));
+                        volts(sheet.referenceLow()),
+                        volts(sheet.reference()),
+                        volts(sheet.referenceHigh())));
+        line("bias", amperes(sheet.bias()));
+        line("dropout", volts(sheet.dropout()));
+        line("minimum-load", amperes(sheet.minimumLoad()));
+        line("input", volts(sheet.inputHighest()));
     }
 
     private String family(String id) {
@@ -83,6 +85,15 @@ public final class Papers {
                         .named(id)
                         .map(RegulatorFamily::name)
                         .orElse(id);
+    }
+
+    /** As printed on a label: "12 V", not "12.000 V". */
+    private static String volts(double volts) {
+        return Display.brief(volts, Unit.VOLT);
+    }
+
+    private static String amperes(double amperes) {
+        return Display.brief(amperes, Unit.AMPERE);
     }
 
     private String role(PinRole role) {

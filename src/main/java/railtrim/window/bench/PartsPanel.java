@@ -17,6 +17,8 @@ import railtrim.window.kit.Handle;
 
 /** The drawer and the iron: fetch the parts the job has chosen, solder, look at the joints, lift or take them off, and turn the trimmer. */
 final class PartsPanel implements BenchView.Panel {
+    private static final String LOOK = "bench-look";
+
     private final Words words;
     private final Workbench work;
     private final Supplier<Figures> figures;
@@ -79,7 +81,8 @@ final class PartsPanel implements BenchView.Panel {
         Optional<String> focused = Optional.ofNullable(box.getScene())
                 .map(scene -> scene.getFocusOwner())
                 .map(Handle::of)
-                .filter(handle -> !handle.isEmpty() && Handle.find(box, handle) != null);
+                .filter(handle -> !handle.isEmpty() && Handle.find(box, handle) != null)
+                .map(PartsPanel::next);
         box.getChildren().clear();
         if (trimmer.isEmpty() && work.trimmer().isEmpty()) {
             box.getChildren().add(Build.prose(words.of("window.bench.parts.none"), "help"));
@@ -90,6 +93,11 @@ final class PartsPanel implements BenchView.Panel {
             box.getChildren().addAll(iron(), joints);
         }
         focused.map(id -> Handle.find(box, id)).ifPresent(Node::requestFocus);
+    }
+
+    /** What comes after a button that is gone once it was pressed. */
+    private static String next(String pressed) {
+        return pressed.endsWith("-solder") || pressed.endsWith("-remove") ? LOOK : pressed;
     }
 
     private Node trimmer(Drawer.Trimmer wanted) {
@@ -145,7 +153,7 @@ final class PartsPanel implements BenchView.Panel {
     /** What is done about the joints of all parts: a look through the glass, and the wick for solder that ran too far. */
     private Node iron() {
         return flow(
-                Build.button("bench-look", words.of("window.bench.look"), this::look, "plain", "bench-small"),
+                Build.button(LOOK, words.of("window.bench.look"), this::look, "plain", "bench-small"),
                 button("bench-clean", "window.bench.clean", work::clean));
     }
 

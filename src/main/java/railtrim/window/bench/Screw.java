@@ -8,7 +8,9 @@ import javafx.scene.Group;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -37,6 +39,7 @@ final class Screw {
     private final StackPane knob = new StackPane();
     private final VBox box;
     private boolean showing;
+    private boolean aimed;
     private double draggedFrom;
 
     /** @param id for the names of the controls; @param key of what the whole way is called */
@@ -62,13 +65,19 @@ final class Screw {
             }
         });
         knob.getStyleClass().add("knob");
+        Handle.give(knob, id + "-knob");
         knob.setOnMousePressed(event -> draggedFrom = angle(event));
         knob.setOnMouseDragged(this::drag);
-        knob.setOnScroll(event -> {
-            if (event.getDeltaY() != 0) {
-                by(Math.signum(event.getDeltaY()) * WHEEL);
+        // Only a wheel over a knob that the mouse was moved to turns it: not one that is scrolled past below a mouse
+        // at rest.
+        knob.setOnMouseMoved(event -> aimed = true);
+        knob.setOnMouseExited(event -> aimed = false);
+        knob.setOnScroll(this::wheel);
+        // The slider takes these keys when they come up; gone down they would scroll the bench away from below it.
+        travel.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.HOME || event.getCode() == KeyCode.END) {
+                event.consume();
             }
-            event.consume();
         });
         FlowPane row = new FlowPane(
                 nudge(id + "-down-more", "window.bench.down-more", -HALF),
@@ -95,6 +104,16 @@ final class Screw {
                 "window.bench.turned", String.format(Locale.ROOT, "%.2f", turns), Integer.toString(now.turns())));
         Group head = PartArt.screw(RADIUS, 360 * turns);
         knob.getChildren().setAll(head);
+    }
+
+    private void wheel(ScrollEvent event) {
+        if (!aimed) {
+            return;
+        }
+        if (event.getDeltaY() != 0) {
+            by(Math.signum(event.getDeltaY()) * WHEEL);
+        }
+        event.consume();
     }
 
     /** Right round the screw is one turn. */

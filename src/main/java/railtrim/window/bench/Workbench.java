@@ -85,9 +85,17 @@ final class Workbench {
         return resistor;
     }
 
-    /** How many kinds of things have gone wrong so far. */
-    int mishaps() {
-        return bench.mishaps().size();
+    /** What has gone wrong so far, each kind once. */
+    Set<Bench.Mishap> mishaps() {
+        return bench.mishaps();
+    }
+
+    /** The two probes change places. */
+    void swap() {
+        Optional<Node> was = red;
+        red = black;
+        black = was;
+        hold(Held.BOARD);
     }
 
     /** Every part of the user's that is on the board. */

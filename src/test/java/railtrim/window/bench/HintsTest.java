@@ -38,6 +38,42 @@ class HintsTest {
         assertTrue(given.size() > 20, "the hints tell deeds apart: " + given);
     }
 
+    /** What a person can read there; everything else is seen, measured or chosen. */
+    @Test
+    void toThePapersIsSentOnlyWhoFindsTheAnswerThere() {
+        Figures nothing = PROCEDURE.state(Job.empty("hints")).figures();
+        Set<String> sent = new TreeSet<>();
+        for (Step step : PROCEDURE.steps()) {
+            for (Field field : step.fields()) {
+                if (Hints.of(field, nothing).equals("papers")) {
+                    sent.add(field.id().replaceAll("^pin\\..*", "pin").replaceAll("^(sheet|range)\\..*", "$1"));
+                }
+            }
+        }
+        assertEquals(
+                new TreeSet<>(Set.of(
+                        "board.name",
+                        "chip.name",
+                        "current.known",
+                        "load.current",
+                        "load.name",
+                        "meter.class",
+                        "pin",
+                        "place.pair",
+                        "rail.highest",
+                        "range",
+                        "rated.high",
+                        "rated.known",
+                        "rated.low",
+                        "reg.control",
+                        "reg.family",
+                        "reg.marking",
+                        "reg.outline",
+                        "sheet",
+                        "supply.kind")),
+                sent);
+    }
+
     /** Reference between OUT and ADJ: the leg from ADJ to ground lowers, the other one raises. */
     @Test
     void aBlownChipIsBlamedOnWhereThePartWasSoldered() {
