@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -15,6 +14,7 @@ import railtrim.procedure.Words;
 import railtrim.report.Printed;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.SparingScroll;
 import railtrim.window.kit.Tile;
 
 /** What the program is, and how to begin: a new job, a job kept earlier, or practice. */
@@ -60,12 +60,7 @@ final class StartPage {
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);
-        ScrollPane scroll = new ScrollPane(columns);
-        scroll.setFitToWidth(true);
-        scroll.setFitToHeight(true);
-        scroll.setFocusTraversable(false);
-        scroll.getStyleClass().add("start-scroll");
-        return scroll;
+        return new SparingScroll(columns, "start-scroll");
     }
 
     private void worksheet() {

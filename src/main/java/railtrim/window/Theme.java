@@ -1,7 +1,5 @@
 package railtrim.window;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import java.util.List;
 import javafx.application.Application;
 import javafx.scene.Scene;
@@ -21,6 +19,7 @@ final class Theme {
     private Look look;
     private boolean systemDark;
     private int size;
+    private String applied = "";
 
     /** @param changed called after the person chose something else */
     Theme(Scene scene, Remembered before, Runnable changed) {
@@ -86,10 +85,10 @@ final class Theme {
 
     /** Colours are laid anew only where they change: it styles every node of the program again. */
     private void apply() {
-        String colours =
-                dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet();
+        String colours = sheet(dark() ? "theme-dark" : "theme-light");
         List<String> sheets = dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim"));
-        if (!colours.equals(Application.getUserAgentStylesheet())) {
+        if (!colours.equals(applied)) {
+            applied = colours;
             Application.setUserAgentStylesheet(colours);
         }
         if (!sheets.equals(scene.getStylesheets())) {
@@ -99,7 +98,11 @@ final class Theme {
         scene.getRoot().getStyleClass().add(TEXT + (int) pixels());
     }
 
-    private static String sheet(String name) {
+    static java.net.URL binary(String name) {
+        return Theme.class.getResource("/railtrim/style/" + name + ".bss");
+    }
+
+    static String sheet(String name) {
         return Theme.class.getResource("/railtrim/style/" + name + ".css").toExternalForm();
     }
 }

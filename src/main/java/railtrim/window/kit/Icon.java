@@ -94,8 +94,8 @@ public enum Icon {
             throw new IllegalArgumentException("the style sheet has no icon of " + size);
         }
         pane.getStyleClass().add("icon-" + size);
-        shape.scaleXProperty().bind(pane.widthProperty().divide(GRID));
-        shape.scaleYProperty().bind(pane.heightProperty().divide(GRID));
+        pane.widthProperty().addListener((of, was, is) -> shape.setScaleX(is.doubleValue() / GRID));
+        pane.heightProperty().addListener((of, was, is) -> shape.setScaleY(is.doubleValue() / GRID));
         return pane;
     }
 
