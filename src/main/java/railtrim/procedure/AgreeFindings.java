@@ -1,8 +1,8 @@
 package railtrim.procedure;
 
-import static railtrim.procedure.Checks.blocks;
-import static railtrim.procedure.Checks.says;
-import static railtrim.procedure.Checks.stops;
+import static railtrim.procedure.Findings.blocks;
+import static railtrim.procedure.Findings.says;
+import static railtrim.procedure.Findings.stops;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -58,7 +58,7 @@ final class AsItCame {
     static List<Finding> takeOffFirst(Figures figures, String field) {
         boolean askedAgain = figures.entry(field).isEmpty()
                 && !figures.history("solder.pair").isEmpty();
-        return askedAgain ? List.of(Checks.says("verdict.take-off-first")) : List.of();
+        return askedAgain ? List.of(Findings.says("verdict.take-off-first")) : List.of();
     }
 
     /** Either leg less than before the iron: seen in ohms, while the power is off. */

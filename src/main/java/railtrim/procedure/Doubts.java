@@ -47,13 +47,13 @@ final class Doubts {
         String onTheBoard = Display.ohms(figures.readLeg().orElse(Double.NaN));
         if (doubt <= COARSE * value) {
             return List.of(
-                    Checks.says("verdict.leg-solved", Display.withUncertainty(value, doubt, Unit.OHM), onTheBoard));
+                    Findings.says("verdict.leg-solved", Display.withUncertainty(value, doubt, Unit.OHM), onTheBoard));
         }
         Optional<Propagation.Result> further = furtherDown(figures);
         if (further.isEmpty() || further.get().expanded() >= doubt) {
-            return List.of(Checks.says("verdict.leg-unsolved"));
+            return List.of(Findings.says("verdict.leg-unsolved"));
         }
-        return List.of(Checks.says(
+        return List.of(Findings.says(
                 "verdict.leg-solved-coarse",
                 figures.sign().volts(figures.floor().orElseThrow()),
                 width(further.get())));
@@ -107,13 +107,13 @@ final class Doubts {
             boolean open = !(result.expanded() < result.value());
             return List.of(
                     open
-                            ? Checks.says("verdict.difference-open", alone)
-                            : Checks.says(
+                            ? Findings.says("verdict.difference-open", alone)
+                            : Findings.says(
                                     "verdict.difference-coarse",
                                     Display.withUncertainty(result.value(), result.expanded(), Unit.OHM),
                                     alone));
         } catch (BadInput totalNotBelowLeg) {
-            return List.of(Checks.says("verdict.difference-open", alone));
+            return List.of(Findings.says("verdict.difference-open", alone));
         }
     }
 
@@ -127,6 +127,6 @@ final class Doubts {
                 ? "?"
                 : String.format(Locale.ROOT, "%.1f", suspect.get().off());
         String name = figures.pointNames().get(suspect.get().index());
-        return List.of(Checks.warns("verdict.off-the-line." + (suspect.get().sure() ? name : "unsure"), off));
+        return List.of(Findings.warns("verdict.off-the-line." + (suspect.get().sure() ? name : "unsure"), off));
     }
 }

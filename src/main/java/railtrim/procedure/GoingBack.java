@@ -2,6 +2,7 @@ package railtrim.procedure;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
@@ -15,6 +16,17 @@ final class GoingBack {
     /** From such an answer on the board may be wired otherwise than it was last proven. */
     private static final Set<String> IRON =
             Set.of("solder.dead", "solder.pair", "setting.trimmer", "fit.dead", "fit.pair", "fit.left");
+
+    /** Where work starts again after something went wrong with the board on: the last proof with the power off. */
+    static final Map<Phase, String> REWORK = Map.of(
+            Phase.IDENTIFY, "clip",
+            Phase.BASELINE, "legs",
+            Phase.FIRST_POWER, "proof",
+            Phase.STEP_DOWN, "proof",
+            Phase.FAULT, "proof",
+            Phase.BACK_OFF, "proof",
+            Phase.RESISTOR, "setting",
+            Phase.FIT, "fit");
 
     private GoingBack() {}
 
@@ -39,7 +51,7 @@ final class GoingBack {
             return opened;
         }
         if (ironSince(entries, switchedOnBy(entries, index, route.step(on).id()), index)) {
-            opened.add(Checks.REWORK.get(route.step(on).phase()));
+            opened.add(REWORK.get(route.step(on).phase()));
         } else {
             opened.addAll(proofs(route, on));
         }

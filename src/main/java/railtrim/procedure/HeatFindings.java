@@ -25,8 +25,8 @@ final class HeatFindings {
         String inside = Display.of(junction.getAsDouble(), Unit.CELSIUS);
         return List.of(
                 junction.getAsDouble() > Heat.HOTTEST_JUNCTION
-                        ? Checks.warns("verdict.junction-hot", inside)
-                        : Checks.says("verdict.junction", inside));
+                        ? Findings.warns("verdict.junction-hot", inside)
+                        : Findings.says("verdict.junction", inside));
     }
 
     /** What the chosen voltage will do to chip and regulator. */
@@ -42,7 +42,7 @@ final class HeatFindings {
             findings.add(regulator(warmth, powers.get()));
         }
         if (warmth.junctionAfter().orElse(0) > Heat.HOTTEST_JUNCTION) {
-            findings.add(Checks.warns(
+            findings.add(Findings.warns(
                     "verdict.junction-hot", Display.of(warmth.junctionAfter().getAsDouble(), Unit.CELSIUS)));
         }
         return findings;
@@ -50,7 +50,7 @@ final class HeatFindings {
 
     private static Optional<Finding> chip(Warmth warmth, Heat.Powers powers) {
         if (warmth.chip().expectedLow().isPresent()) {
-            return Optional.of(Checks.says(
+            return Optional.of(Findings.says(
                     "verdict.chip-outlook",
                     Display.of(warmth.chip().before().orElseThrow(), Unit.CELSIUS),
                     Display.of(warmth.chip().expectedLow().getAsDouble(), Unit.CELSIUS),
@@ -59,20 +59,20 @@ final class HeatFindings {
         double part = 1 - powers.loadAfter() / powers.loadBefore();
         return part > 0.005
                 ? Optional.of(
-                        Checks.says("verdict.chip-outlook-power", Display.of(Math.round(100 * part), Unit.PERCENT)))
+                        Findings.says("verdict.chip-outlook-power", Display.of(Math.round(100 * part), Unit.PERCENT)))
                 : Optional.empty();
     }
 
     private static Finding regulator(Warmth warmth, Heat.Powers powers) {
         Warmth.Part part = warmth.regulator();
         if (part.expectedHigh().isPresent()) {
-            return Checks.warns(
+            return Findings.warns(
                     "verdict.regulator-outlook",
                     Display.of(part.before().orElseThrow(), Unit.CELSIUS),
                     Display.of(part.expectedHigh().getAsDouble(), Unit.CELSIUS));
         }
         double more = powers.regulatorAfter() / powers.regulatorBefore() - 1;
-        return Checks.warns(
+        return Findings.warns(
                 "verdict.regulator-outlook-power", Display.of(Math.round(1000 * more) / 10.0, Unit.PERCENT));
     }
 
@@ -86,8 +86,8 @@ final class HeatFindings {
                     && after <= chip.expectedHigh().getAsDouble() + ALIKE;
             findings.add(
                     asExpected
-                            ? Checks.says("verdict.chip-as-expected", Display.of(after, Unit.CELSIUS))
-                            : Checks.warns(
+                            ? Findings.says("verdict.chip-as-expected", Display.of(after, Unit.CELSIUS))
+                            : Findings.warns(
                                     "verdict.chip-not-as-expected",
                                     Display.of(after, Unit.CELSIUS),
                                     Display.of(chip.expectedLow().getAsDouble(), Unit.CELSIUS),
@@ -98,8 +98,8 @@ final class HeatFindings {
             String inside = Display.of(junction.getAsDouble(), Unit.CELSIUS);
             findings.add(
                     junction.getAsDouble() > Heat.HOTTEST_JUNCTION
-                            ? Checks.warns("verdict.junction-hot", inside)
-                            : Checks.says("verdict.junction", inside));
+                            ? Findings.warns("verdict.junction-hot", inside)
+                            : Findings.says("verdict.junction", inside));
         }
         return findings;
     }

@@ -54,7 +54,7 @@ final class LegProof {
                         .orElse(0.0);
         return low.getAsDouble() - expected <= slack
                 ? List.of()
-                : List.of(Checks.blocks(
+                : List.of(Findings.blocks(
                         "verdict.low-end-high",
                         "solder",
                         Display.of(low.getAsDouble(), Unit.OHM),
@@ -70,7 +70,7 @@ final class LegProof {
                         && alarm.step().equals("fit.on")
                         && alarm.reason().equals("outside"))
                 .count();
-        return outside < MOST_POWERS ? List.of() : List.of(Checks.stops("stop.fit-power", "solder"));
+        return outside < MOST_POWERS ? List.of() : List.of(Findings.stops("stop.fit-power", "solder"));
     }
 
     static List<Finding> of(Figures figures) {
@@ -90,7 +90,7 @@ final class LegProof {
         boolean high = total.getAsDouble() - fromBare > repeats(figures, "leg.ohms", LATER) + ofHand
                 && total.getAsDouble() - fromSetting > repeats(figures, "setting.total", SOON) + ofBoth;
         return high
-                ? List.of(Checks.blocks(
+                ? List.of(Findings.blocks(
                         "verdict.fit-not-across",
                         "fit",
                         Display.of(total.getAsDouble(), Unit.OHM),

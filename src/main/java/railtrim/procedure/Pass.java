@@ -263,12 +263,12 @@ final class Pass {
                 .filter(entry -> !Dwell.kept(entries, place(entry), step))
                 .reduce((one, other) -> other);
         if (early.isPresent()) {
-            findings.add(Checks.warns(
+            findings.add(Findings.warns(
                     "dwell.too-soon",
                     Display.of(Dwell.passed(entries, place(early.get()), step.id()), Unit.SECOND),
                     Display.of(step.dwellSeconds(), Unit.SECOND)));
         } else if (at.dwellSeen(i) >= 0) {
-            findings.add(Checks.says(
+            findings.add(Findings.says(
                     "dwell.broken-off",
                     Display.of(Math.min(step.dwellSeconds(), at.dwellSeen(i)), Unit.SECOND),
                     Display.of(step.dwellSeconds(), Unit.SECOND)));

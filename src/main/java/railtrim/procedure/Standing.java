@@ -265,8 +265,8 @@ final class Standing {
             }
         }
         boolean wiring = alarm.reason().equals("smoke") || alarm.reason().equals("outside") && doubtsWiring(at);
-        if (wiring && Checks.REWORK.containsKey(at.phase())) {
-            raise(reopened, Checks.REWORK.get(at.phase()), sequence);
+        if (wiring && GoingBack.REWORK.containsKey(at.phase())) {
+            raise(reopened, GoingBack.REWORK.get(at.phase()), sequence);
         }
         if (alarm.reason().equals("fault") && at.id().equals("fit.soak")) {
             raise(reopened, "solder", sequence);

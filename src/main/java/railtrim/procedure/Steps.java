@@ -45,7 +45,7 @@ final class Steps {
                 .text("board.name", true)
                 .choice("supply.kind", "adapter", "bench", "inside", "mains")
                 .number("rail.highest", Unit.VOLT, 0.5, 1000, Ranges.fixed(1, 60, "expected.rail-highest"), Outside.ODD)
-                .checks(Checks::scope)
+                .checks(IdentifyChecks::scope)
                 .done());
         Predicate<Figures> rated = figures -> figures.chose("rated.known", "yes");
         steps.add(step(Phase.PREPARE, "chip", PowerNeed.OFF)
@@ -53,7 +53,7 @@ final class Steps {
                 .choice("rated.known", "yes", "no")
                 .number("rated.low", Unit.VOLT, 0.3, 60, Ranges.fixed(0.5, 24, "expected.rated"), Outside.ODD, rated)
                 .number("rated.high", Unit.VOLT, 0.3, 60, Ranges.fixed(0.5, 24, "expected.rated"), Outside.ODD, rated)
-                .checks(Checks::chip)
+                .checks(IdentifyChecks::chip)
                 .done());
         Predicate<Figures> typed = figures -> figures.choice("meter.class")
                 .filter(Choices.TYPED_METERS::containsKey)
@@ -113,7 +113,7 @@ final class Steps {
                 .choice("work.off", "unplugged", "switch-only", "someone-else")
                 .choice("work.ground", "strap", "bare-metal", "nothing")
                 .number("iron.set", Unit.CELSIUS, 100, 600, Ranges.fixed(300, 370, "expected.iron"), Outside.ODD)
-                .checks(Checks::workplace)
+                .checks(IdentifyChecks::workplace)
                 .done());
     }
 
@@ -125,7 +125,7 @@ final class Steps {
                 .choice("reg.control", "adjustable", "fixed", "coded", "unknown")
                 .choice("reg.family", figures -> known)
                 .choice("reg.outline", figures -> outlines)
-                .checks(Checks::marking)
+                .checks(IdentifyChecks::marking)
                 .picture(Picture.PACKAGE)
                 .done());
         steps.add(step(Phase.IDENTIFY, "datasheet", PowerNeed.OFF)
@@ -157,7 +157,7 @@ final class Steps {
                         100,
                         Ranges.fixed(5, 60, "expected.sheet-input"),
                         Outside.ODD)
-                .checks(Checks::datasheet)
+                .checks(IdentifyChecks::datasheet)
                 .picture(Picture.PACKAGE)
                 .done());
         steps.add(pins());
@@ -167,7 +167,7 @@ final class Steps {
                 .cautions("wrong-leg")
                 .choice("place.pair", figures -> Choices.pairs("out-adjust", "adjust-ground", "unsure"))
                 .choice("place.leg", figures -> Choices.pairs("out-adjust", "adjust-ground"))
-                .checks(Checks::place)
+                .checks(IdentifyChecks::place)
                 .picture(Picture.DIVIDER)
                 .done());
         steps.add(step(Phase.IDENTIFY, "clip", PowerNeed.OFF)
@@ -177,7 +177,7 @@ final class Steps {
                 .dead("clip.dead")
                 .ohms("clip.leg", AsItCame::leg, figures -> AsItCame.hadIronAt(figures, "clip.dead"))
                 .choice("clip.pair", figures -> Choices.pairs(ANY_PAIR))
-                .checks(Checks::clip)
+                .checks(IdentifyChecks::clip)
                 .picture(Picture.PACKAGE, "reference")
                 .done());
         steps.add(step(Phase.IDENTIFY, "ref.on", PowerNeed.TO_ON)
@@ -201,7 +201,7 @@ final class Steps {
         Build build = step(Phase.IDENTIFY, "pins", PowerNeed.OFF)
                 .hold()
                 .restsOn("marking", "datasheet")
-                .checks(Checks::pins)
+                .checks(IdentifyChecks::pins)
                 .picture(Picture.PACKAGE);
         List<Field.Option> roles = Choices.roles();
         for (int pin = 1; pin <= 8; pin++) {
@@ -228,7 +228,7 @@ final class Steps {
                 .ohms("leg.reversed", Ranges::reversedLeg)
                 .ohmsOdd("other.ohms", Ranges::otherLeg)
                 .ohmsOdd("rail.ohms", Ranges.fixed(0.5, 1e7, "expected.rail-ohms"))
-                .checks(Checks::legs)
+                .checks(BaselineChecks::legs)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
         steps.add(step(Phase.BASELINE, "base.on", PowerNeed.TO_ON)
@@ -254,7 +254,7 @@ final class Steps {
                         Ranges.fixed(0.01, 10, "expected.current"),
                         Outside.ODD,
                         currentKnown)
-                .checks(Checks::load)
+                .checks(BaselineChecks::load)
                 .picture(Picture.LADDER)
                 .done());
         Predicate<Figures> thermometer = figures ->
@@ -268,7 +268,7 @@ final class Steps {
                 .celsius("temp.chip", Ranges::warm, thermometer)
                 .celsius("temp.reg", Ranges::warm, thermometer)
                 .dwell(WARM_UP)
-                .checks(Checks::warm)
+                .checks(BaselineChecks::warm)
                 .picture(Picture.HEAT)
                 .done());
         steps.add(step(Phase.BASELINE, "base.off", PowerNeed.TO_OFF)
@@ -289,7 +289,7 @@ final class Steps {
                 .restsOn("agree", "chip")
                 .number("aim.drop", Unit.PERCENT, 0.2, 20, Ranges.fixed(1, 5, "expected.drop"), Outside.ODD)
                 .number("aim.lowest", Unit.VOLT, 0.2, 60, Ranges::lowest, Outside.MEASURE_AGAIN)
-                .checks(Checks::aim)
+                .checks(TrimmerChecks::aim)
                 .picture(Picture.LADDER)
                 .done());
         Predicate<Figures> stopAdvised = figures -> figures.trimmerPicked()
@@ -299,7 +299,7 @@ final class Steps {
                 .restsOn("aim")
                 .choice("trimmer.pick", Choices::trimmers)
                 .choice("trimmer.stop", figures -> Choices.plain("trimmer.stop", "fitted", "none"), stopAdvised)
-                .checks(Checks::pick)
+                .checks(TrimmerChecks::pick)
                 .picture(Picture.TRIMMER)
                 .done());
         steps.add(step(Phase.TRIMMER, "ends", PowerNeed.OFF)
@@ -310,7 +310,7 @@ final class Steps {
                 .ohms("trimmer.min", Ranges::trimmerMinimum)
                 .again("trimmer.max.again", "trimmer.max", 0.02)
                 .choice("trimmer.at", "maximum", "minimum", "between")
-                .checks(Checks::ends)
+                .checks(TrimmerChecks::ends)
                 .picture(Picture.TRIMMER)
                 .done());
     }
@@ -323,7 +323,7 @@ final class Steps {
                 .dead("solder.dead")
                 .again("solder.leg", "leg.ohms", 0.02, Steps::legIsBare)
                 .choice("solder.pair", figures -> Choices.pairs(ANY_PAIR))
-                .checks(Checks::solder)
+                .checks(TrimmerChecks::solder)
                 .pictureBefore(Picture.FAULTS)
                 .picture(Picture.DIVIDER, "solder")
                 .done());
@@ -333,7 +333,7 @@ final class Steps {
                 .ohms("proof.total", figures -> Ranges.total(figures, "trimmer.max"))
                 .ohms("proof.other", Ranges::otherAsBefore)
                 .ohms("proof.rail", Ranges::railAsBefore)
-                .checks(Checks::proof)
+                .checks(TrimmerChecks::proof)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
         steps.add(step(Phase.WIRE, "smooth", PowerNeed.OFF)
@@ -342,7 +342,7 @@ final class Steps {
                 .ohms("smooth.low", Ranges::totalAtLowEnd)
                 .choice("smooth.feel", "falls-smoothly", "jumps", "no-change")
                 .again("smooth.total", "proof.total", 0.01)
-                .checks(Checks::smooth)
+                .checks(TrimmerChecks::smooth)
                 .picture(Picture.DIVIDER, "leg")
                 .done());
     }
@@ -370,7 +370,7 @@ final class Steps {
                 .restsOn("first.on")
                 .voltsOrSafe("first.loaded", Ranges::first)
                 .choice("first.seen", figures -> Choices.seen())
-                .checks(Checks::firstLoad)
+                .checks(PowerChecks::firstLoad)
                 .dwell(SETTLE)
                 .picture(Picture.LINE)
                 .done());
@@ -394,7 +394,7 @@ final class Steps {
         steps.add(step(Phase.STEP_DOWN, "down.load", PowerNeed.ON)
                 .needed(goingDown.and(figures -> figures.descent().anotherLoad()))
                 .text("run.load", true)
-                .checks(Checks::otherLoad)
+                .checks(PowerChecks::otherLoad)
                 .picture(Picture.LADDER)
                 .done());
         // Once the way down has ended, its last round stays to be read; one that no longer counts is not asked again.
@@ -406,8 +406,11 @@ final class Steps {
                 .needed(set)
                 .cautions("low-voltage-data")
                 .volts("down.volts", Ranges::down)
-                .choice("down.end", figures -> Choices.plain("down.end", "not-yet", "at-end"), Checks::perhapsAtTheEnd)
-                .checks(Checks::downSet)
+                .choice(
+                        "down.end",
+                        figures -> Choices.plain("down.end", "not-yet", "at-end"),
+                        PowerChecks::perhapsAtTheEnd)
+                .checks(PowerChecks::downSet)
                 .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.STEP_DOWN, "down.watch", PowerNeed.ON)
@@ -434,7 +437,7 @@ final class Steps {
         steps.add(step(Phase.FAULT, "fault.next", PowerNeed.OFF)
                 .needed(faulted)
                 .choice("fault.again", "hot", "cold", "load", "enough")
-                .checks(Checks::nextRun)
+                .checks(PowerChecks::nextRun)
                 .picture(Picture.BUDGET)
                 .done());
     }
@@ -444,8 +447,8 @@ final class Steps {
                 .hold()
                 .restsOn("first.load", "down.watch", "fault.next")
                 .number("target.volts", Unit.VOLT, 0.2, 60, Ranges::target, Outside.ODD)
-                .text("target.reason", true, Checks::belowBudget)
-                .checks(Checks::budget)
+                .text("target.reason", true, PowerChecks::belowBudget)
+                .checks(PowerChecks::budget)
                 .picture(Picture.BUDGET)
                 .done());
         steps.add(step(Phase.BACK_OFF, "set.back", PowerNeed.OFF)
@@ -469,7 +472,7 @@ final class Steps {
                 .cautions("hot-parts")
                 .volts("soak.volts", Ranges::asSet)
                 .choice("soak.seen", figures -> Choices.seen())
-                .checks(figures -> Checks.seenWell(figures, "soak.seen"))
+                .checks(figures -> PowerChecks.seenWell(figures, "soak.seen"))
                 .dwell(SOAK)
                 .picture(Picture.LADDER)
                 .done());
@@ -482,7 +485,7 @@ final class Steps {
                 .restsOn("soak")
                 .cautions("cooling")
                 .choice("cool.how", "room-temperature", "still-warm")
-                .checks(Checks::cool)
+                .checks(PowerChecks::cool)
                 .dwell(COOL)
                 .picture(Picture.BOARD)
                 .done());
@@ -491,7 +494,7 @@ final class Steps {
                 .restsOn("cool")
                 .volts("cold.volts", Ranges::asSet)
                 .choice("cold.seen", figures -> Choices.seen())
-                .checks(Checks::cold)
+                .checks(PowerChecks::cold)
                 .picture(Picture.LADDER)
                 .done());
         steps.add(step(Phase.BACK_OFF, "cold.off", PowerNeed.TO_OFF)
@@ -509,7 +512,7 @@ final class Steps {
                 .ohms("setting.total", Ranges::settingTotal)
                 .ohms("setting.trimmer", Ranges::settingTrimmer)
                 .again("setting.again", "setting.trimmer", 0.01)
-                .checks(Checks::setting)
+                .checks(ResistorChecks::setting)
                 .picture(Picture.DIVIDER, "lift")
                 .done());
         steps.add(step(Phase.RESISTOR, "choose", PowerNeed.OFF)
@@ -521,7 +524,7 @@ final class Steps {
                         "res.pick",
                         Choices::resistors,
                         figures -> !figures.resistors().isEmpty())
-                .checks(Checks::choose)
+                .checks(ResistorChecks::choose)
                 .picture(Picture.RESISTORS)
                 .done());
         steps.add(step(Phase.RESISTOR, "hand", PowerNeed.OFF)
@@ -529,7 +532,7 @@ final class Steps {
                 .restsOn("choose")
                 .ohms("hand.ohms", Ranges::hand)
                 .again("hand.again", "hand.ohms", 0.01)
-                .checks(Checks::hand)
+                .checks(ResistorChecks::hand)
                 .picture(Picture.RESISTORS)
                 .done());
     }
@@ -542,7 +545,7 @@ final class Steps {
                 .dead("fit.dead")
                 .choice("fit.pair", figures -> Choices.pairs(ANY_PAIR))
                 .choice("fit.left", "resistor-only", "both", "trimmer-only")
-                .checks(Checks::fit)
+                .checks(ResistorChecks::fit)
                 .picture(Picture.DIVIDER, "solder")
                 .done());
         steps.add(step(Phase.FIT, "fit.proof", PowerNeed.OFF)
@@ -570,7 +573,7 @@ final class Steps {
                 .celsius("fit.temp.room", Ranges.fixed(5, 40, "expected.room"), thermometer)
                 .celsius("fit.temp.chip", Ranges::chipAfter, thermometer)
                 .celsius("fit.temp.reg", Ranges::warm, thermometer)
-                .checks(Checks::fitSoak)
+                .checks(ResistorChecks::fitSoak)
                 .dwell(SOAK)
                 .picture(Picture.HEAT)
                 .done());
@@ -586,7 +589,7 @@ final class Steps {
                 .restsOn("fit.soak")
                 .choice("record.undo", "added-resistor", "board-resistor", "regulator")
                 .text("record.notes", false)
-                .checks(Checks::record)
+                .checks(ResistorChecks::record)
                 .picture(Picture.LADDER)
                 .done());
     }
