@@ -76,6 +76,7 @@ class Gallery {
                 .filter(moment -> moment.name().matches(ONLY))
                 .toList();
         List<Look> looks = Arrays.stream(LOOKS.split(",")).map(Look::of).toList();
+        screenFor(looks);
         for (Look look : looks) {
             draw(look, moments);
         }
@@ -84,6 +85,13 @@ class Gallery {
             throw new AssertionError("not all pictures could be written");
         }
         Files.writeString(FOLDER.resolve("index.html"), index(looks));
+    }
+
+    /** The headless screen, which must hold the largest window and is made once. */
+    private static void screenFor(List<Look> looks) {
+        int width = looks.stream().mapToInt(Look::width).max().orElseThrow();
+        int height = looks.stream().mapToInt(Look::height).max().orElseThrow();
+        System.setProperty("headless.geometry", Math.max(1280, width) + "x" + Math.max(800, height) + "-32");
     }
 
     private void draw(Look look, List<Moment> moments) throws Exception {

@@ -22,8 +22,9 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
 
     /** Where things stand on this sheet. */
     private record Grid(double middle, double ground, double column, double aside) {
-        static Grid of(Sheet sheet) {
-            double ground = sheet.height() - 84;
+        /** @param below lines that are written below it */
+        static Grid of(Sheet sheet, int below) {
+            double ground = sheet.height() - 84 - Math.max(0, below - 2) * Type.PLAIN.lead();
             double column = Math.round(sheet.width() * 0.51);
             return new Grid(Math.round((RAIL + ground) / 2), ground, column, column + 50);
         }
@@ -43,7 +44,7 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
 
     @Override
     public void drawOn(Sheet sheet) {
-        Grid grid = Grid.of(sheet);
+        Grid grid = Grid.of(sheet, turningLines(sheet));
         if (data.flows()) {
             current(sheet, grid);
         }
@@ -404,11 +405,12 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
     }
 
     private void turning(Sheet sheet) {
-        String said = turningWords();
-        double room = sheet.width() - 16;
-        int lines = sheet.linesOf(said, room, 3, Type.PLAIN);
-        double y = sheet.height() - 8 - (lines - 0.5) * Type.PLAIN.lead() + 4;
-        sheet.writeLines(said, 8, y, room, 3, Align.LEFT, Type.PLAIN, Ink.TEXT);
+        double y = sheet.height() - 8 - (turningLines(sheet) - 0.5) * Type.PLAIN.lead() + 4;
+        sheet.writeLines(turningWords(), 8, y, sheet.width() - 16, 3, Align.LEFT, Type.PLAIN, Ink.TEXT);
+    }
+
+    private int turningLines(Sheet sheet) {
+        return sheet.linesOf(turningWords(), sheet.width() - 16, 3, Type.PLAIN);
     }
 
     private String turningWords() {

@@ -10,6 +10,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
 import javafx.scene.transform.Scale;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Drawing;
@@ -21,11 +22,14 @@ final class DrawnView extends Region {
     private static final double LETTERS = 12.5;
 
     private static final double DOT = 4;
-    private static final double MOST = 1.6;
+    /** Its letters grow so far beyond those around it, and no further. */
+    private static final double MOST = 1.1;
 
     private final Drawing drawing;
     private final Group group = new Group();
     private final Scale scale = new Scale(1, 1);
+    /** Shows nothing, and has the size of the letters around it. */
+    private final Text around = new Text();
 
     DrawnView(Block.Picture picture) {
         this.drawing = picture.drawing();
@@ -34,8 +38,9 @@ final class DrawnView extends Region {
         getStyleClass().add("drawn");
         group.setManaged(false);
         group.getTransforms().add(scale);
-        drawing.shapes().forEach(shape -> group.getChildren().add(node(shape)));
-        getChildren().add(group);
+        drawing.shapes().forEach(shape -> group.getChildren().add(node(shape, drawing.width())));
+        around.setManaged(false);
+        getChildren().addAll(group, around);
     }
 
     @Override
@@ -60,10 +65,10 @@ final class DrawnView extends Region {
     }
 
     private double factor(double width) {
-        return Math.min(MOST, width / drawing.width());
+        return Math.min(MOST * around.getFont().getSize() / LETTERS, width / drawing.width());
     }
 
-    private static Node node(Shape shape) {
+    private static Node node(Shape shape, double room) {
         if (shape instanceof Shape.Line line) {
             Line drawn = new Line(line.x1(), line.y1(), line.x2(), line.y2());
             drawn.getStyleClass().addAll("drawn-line", "drawn-" + line.style());
@@ -77,13 +82,22 @@ final class DrawnView extends Region {
             drawn.getStyleClass().add("drawn-dot");
             return drawn;
         }
-        return letters((Shape.Label) shape);
+        return letters((Shape.Label) shape, room);
     }
 
-    private static Node letters(Shape.Label label) {
+    private static Node letters(Shape.Label label, double room) {
         Text text = new Text(label.text());
         text.setFont(Font.font(LETTERS));
         text.setTextOrigin(VPos.BASELINE);
+        if (text.getLayoutBounds().getWidth() > room) {
+            // Longer than the drawing is wide, as some languages have it.
+            text.setWrappingWidth(room);
+            text.setTextAlignment(TextAlignment.CENTER);
+            text.setX(0);
+            text.setY(label.y());
+            text.getStyleClass().add("drawn-text");
+            return text;
+        }
         double width = text.getLayoutBounds().getWidth();
         text.setX(label.x()
                 - switch (label.anchor()) {
