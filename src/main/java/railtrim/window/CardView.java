@@ -48,6 +48,7 @@ final class CardView {
         Handle.give(scroll, "step-scroll");
         scroll.getStyleClass().add("step-scroll");
         whole = MoreBelow.under(scroll, words.of("window.more-below"));
+        whole.getStyleClass().add("card-place");
     }
 
     static CardView of(Words words, Desk desk, State.Card card) {

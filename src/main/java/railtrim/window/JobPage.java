@@ -41,6 +41,11 @@ final class JobPage {
     /** Below this height a step that waits for its cautions, or has the stop rule below it, leaves out why it is there. */
     private static final double LOW = 34;
 
+    /** Longer lines than this are hard to read; in a wide window the picture takes the rest, up to the size it can be drawn in. */
+    private static final double LINE = 66;
+
+    private static final double PICTURE = 58;
+
     private static final PseudoClass NARROW_PAGE = PseudoClass.getPseudoClass("narrow");
 
     /**
@@ -155,7 +160,9 @@ final class JobPage {
             side.anyWidth();
             return;
         }
-        side.width(Math.max(14, Math.min(34, (widths - (narrow ? 4 : 17)) * 0.42))
+        double shared = widths - (narrow ? 4 : 17);
+        double usual = Math.max(14, Math.min(34, shared * 0.42));
+        side.width(Math.max(usual, Math.min(PICTURE, shared - LINE))
                 * shell.theme().pixels());
     }
 

@@ -31,6 +31,9 @@ final class PictureView extends Region {
     static final double MOST_HEIGHT = 480;
 
     private static final double MOST_SCALE = 1.8;
+    /** Empty space above, pixels: in a high window the picture stays beside what is read. */
+    private static final double MOST_ABOVE = 20;
+
     private static final double FRAME = 3;
 
     private final Drawing drawing;
@@ -149,7 +152,7 @@ final class PictureView extends Region {
         scale.setX(factor);
         scale.setY(factor);
         group.setLayoutX(snapPositionX((getWidth() - sheetWidth * factor) / 2));
-        group.setLayoutY(snapPositionY((getHeight() - sheetHeight * factor) / 2));
+        group.setLayoutY(snapPositionY(Math.min(MOST_ABOVE, (getHeight() - sheetHeight * factor) / 2)));
         if (moved) {
             pointing.drawnAnew();
         }

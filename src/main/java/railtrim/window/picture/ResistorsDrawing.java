@@ -18,7 +18,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     /** The least height of one candidate, and the most. */
     private static final double ROW = 74;
 
-    private static final double MOST_ROW = 104;
+    private static final double MOST_ROW = 112;
     private static final double SPLIT = 0.58;
     private static final double LEFT = 10;
     private static final double NUMBER = 18;
@@ -129,7 +129,7 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         sheet.writeWithin(named(row), LEFT, start + 48, room, Align.LEFT, Type.STRONG, Ink.TEXT);
         sheet.write(data.sign().volts(row.voltage()), LEFT, start + 62, Align.LEFT, Type.SMALL, Ink.TEXT);
         sheet.write(range(row), right - 6, start + 62, Align.RIGHT, Type.SMALL, Ink.QUIET);
-        int lines = (int) ((high - 74) / Type.SMALL.lead());
+        int lines = (int) ((high - ROW - 6) / Type.SMALL.lead());
         String colours = colours(row);
         // Names that would be cut are left to the detail.
         if (lines > 0 && sheet.linesOf(colours, room, lines + 1, Type.SMALL) <= lines) {
