@@ -17,10 +17,11 @@ import javafx.geometry.Rectangle2D;
  * start, and where nothing can be written the window goes on without it.
  *
  * @param text size of the text, as a place in the theme's list of sizes
+ * @param systemDark what the system was found to look like the last time
  * @param place on the screens, pixels; empty until the window was closed once
  */
-record Remembered(Look look, int text, Optional<Rectangle2D> place, boolean maximized) {
-    static final Remembered NOTHING = new Remembered(Look.SYSTEM, Theme.USUAL, Optional.empty(), false);
+record Remembered(Look look, int text, Optional<Rectangle2D> place, boolean maximized, boolean systemDark) {
+    static final Remembered NOTHING = new Remembered(Look.SYSTEM, Theme.USUAL, Optional.empty(), false, false);
 
     private static final String FILE = "how-it-looked.properties";
     private static final long LARGEST_BYTES = 4096;
@@ -53,7 +54,11 @@ record Remembered(Look look, int text, Optional<Rectangle2D> place, boolean maxi
         Optional<Rectangle2D> place = whole
                 ? Optional.of(new Rectangle2D(corners.get(0), corners.get(1), corners.get(2), corners.get(3)))
                 : Optional.empty();
-        return new Remembered(look, text, place, Boolean.parseBoolean(kept.getProperty("maximized")));
+        return new Remembered(look, text, place, yes(kept, "maximized"), yes(kept, "system-dark"));
+    }
+
+    private static boolean yes(Properties kept, String key) {
+        return Boolean.parseBoolean(kept.getProperty(key));
     }
 
     private static Optional<Double> number(Properties kept, String key) {
@@ -67,7 +72,8 @@ record Remembered(Look look, int text, Optional<Rectangle2D> place, boolean maxi
     boolean keepIn(Path folder) {
         StringBuilder lines = new StringBuilder();
         lines.append("look=").append(look.id()).append("\ntext=").append(text);
-        lines.append("\nmaximized=").append(maximized).append('\n');
+        lines.append("\nmaximized=").append(maximized);
+        lines.append("\nsystem-dark=").append(systemDark).append('\n');
         place.ifPresent(at -> lines.append(String.format(
                 Locale.ROOT,
                 "x=%.1f%ny=%.1f%nwidth=%.1f%nheight=%.1f%n",

@@ -33,8 +33,8 @@ import railtrim.window.shelf.ShelfPage;
 
 /** The one window: the start page, or one job. */
 final class Shell {
-    private static final double WIDTH = 1240;
-    private static final double HEIGHT = 820;
+    static final double WIDTH = 1240;
+    static final double HEIGHT = 820;
 
     private final Stage stage;
     private final Surroundings surroundings;
@@ -84,12 +84,11 @@ final class Shell {
         toStart();
         place.settle(WIDTH, HEIGHT);
         stage.show();
-        askForDark();
         WarmUp.wait(this);
     }
 
     /** Once, and only where it matters: it takes a program of the system. */
-    private void askForDark() {
+    void askForDark() {
         if (!askedForDark && theme.look() == Look.SYSTEM) {
             askedForDark = true;
             surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
@@ -120,7 +119,8 @@ final class Shell {
     }
 
     private void remember() {
-        new Remembered(theme.look(), theme.size(), place.last(), stage.isMaximized()).keepIn(surroundings.ownFolder());
+        new Remembered(theme.look(), theme.size(), place.last(), stage.isMaximized(), theme.systemDark())
+                .keepIn(surroundings.ownFolder());
     }
 
     Scene scene() {

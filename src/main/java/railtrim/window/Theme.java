@@ -26,6 +26,7 @@ final class Theme {
         this.scene = scene;
         this.changed = changed;
         this.look = before.look();
+        this.systemDark = before.systemDark();
         this.size = Math.max(0, Math.min(SIZES.size() - 1, before.text()));
         apply();
     }
@@ -44,12 +45,16 @@ final class Theme {
         return look;
     }
 
-    /** What the rest of the screen looks like; it may become known only after the window is up. */
+    /** What the rest of the screen looks like; it is asked after the window is up. Until then it looks as it did the last time. */
     void systemIs(boolean dark) {
         if (systemDark != dark) {
             systemDark = dark;
             apply();
         }
+    }
+
+    boolean systemDark() {
+        return systemDark;
     }
 
     boolean dark() {
@@ -96,10 +101,6 @@ final class Theme {
         }
         scene.getRoot().getStyleClass().removeIf(name -> name.startsWith(TEXT));
         scene.getRoot().getStyleClass().add(TEXT + (int) pixels());
-    }
-
-    static java.net.URL binary(String name) {
-        return Theme.class.getResource("/railtrim/style/" + name + ".bss");
     }
 
     static String sheet(String name) {

@@ -72,7 +72,7 @@ final class WarmUp {
     private void warm(List<String> sheets) {
         try {
             JobPage page = page();
-            for (Supplier<Parent> kind : KINDS) {
+            for (Supplier<Parent> kind : Kinds.ALL) {
                 onTheWindowsThread(() -> style(kind.get(), sheets));
             }
             onTheWindowsThread(page::refresh);
@@ -112,24 +112,26 @@ final class WarmUp {
         scene.getRoot().layout();
     }
 
-    /** The kinds of control on a job’s page. */
-    private static final List<Supplier<Parent>> KINDS = List.of(
-            () -> Build.prose("0.00 V"),
-            () -> Build.row("", Icon.TICK.draw(12), new Label("1")),
-            () -> Build.button("", "1", () -> {}),
-            () -> new ToggleButton("1"),
-            () -> new FlowPane(new CheckBox("1")),
-            TextField::new,
-            () -> new ScrollBar(),
-            () -> new ScrollPane(new Label("1")),
-            () -> new MenuButton("1", null, new MenuItem("1")),
-            () -> new ComboBox<String>(),
-            () -> new ProgressBar(0.5),
-            Slider::new,
-            () -> tipped(new Button("1")));
-
     private static Parent tipped(Button button) {
         button.setTooltip(new Tooltip("1"));
         return button;
+    }
+
+    /** The kinds of control on a job’s page; none is looked at before somebody begins. */
+    private static final class Kinds {
+        static final List<Supplier<Parent>> ALL = List.of(
+                () -> Build.prose("0.00 V"),
+                () -> Build.row("", Icon.TICK.draw(12), new Label("1")),
+                () -> Build.button("", "1", () -> {}),
+                () -> new ToggleButton("1"),
+                () -> new FlowPane(new CheckBox("1")),
+                TextField::new,
+                () -> new ScrollBar(),
+                () -> new ScrollPane(new Label("1")),
+                () -> new MenuButton("1", null, new MenuItem("1")),
+                () -> new ComboBox<String>(),
+                () -> new ProgressBar(0.5),
+                Slider::new,
+                () -> tipped(new Button("1")));
     }
 }

@@ -25,7 +25,7 @@ class RememberedTest {
 
     @Test
     void whatWasKeptIsReadBack() {
-        Remembered kept = new Remembered(Look.DARK, 4, Optional.of(new Rectangle2D(-8, 31.5, 1240, 820)), true);
+        Remembered kept = new Remembered(Look.DARK, 4, Optional.of(new Rectangle2D(-8, 31.5, 1240, 820)), true, true);
         assertTrue(kept.keepIn(folder.resolve("own")));
         assertEquals(kept, Remembered.in(folder.resolve("own")));
     }

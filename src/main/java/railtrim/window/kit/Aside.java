@@ -1,12 +1,29 @@
 package railtrim.window.kit;
 
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 
 /** Slow work beside the window’s thread, so that the window goes on answering. */
 public final class Aside {
+    /** Long enough for the first picture on a slow machine, and too short for anybody to wait for. */
+    private static final long FIRST_PICTURE_MILLISECONDS = 300;
+
     private Aside() {}
+
+    /** What can wait until the window has been painted, on the window’s thread; before, it would only hold that up. */
+    public static void afterTheFirstPicture(Runnable work) {
+        run("after the first picture", Aside::pause, work);
+    }
+
+    private static void pause() {
+        try {
+            TimeUnit.MILLISECONDS.sleep(FIRST_PICTURE_MILLISECONDS);
+        } catch (InterruptedException hurry) {
+            Thread.currentThread().interrupt();
+        }
+    }
 
     public static void run(String name, Runnable work, Runnable then) {
         run(

@@ -1,0 +1,72 @@
+package railtrim.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is gone through beside the toolkit is what the first page needs, and needs no window. */
+class HeadStartTest {
+    /** Ready in a Java of its own, where no toolkit runs, as at a real start. */
+    private static final List<String> NEEDED = List.of(
+            "javafx.scene.control.skin.ButtonSkin",
+            "javafx.scene.control.skin.LabelSkin",
+            "javafx.css.Stylesheet",
+            "javafx.css.Declaration",
+            "javafx.scene.layout.FlowPane",
+            "javafx.scene.control.Labeled$StyleableProperties",
+            "com.sun.javafx.text.PrismTextLayout",
+            "railtrim.window.kit.Tile",
+            "railtrim.window.kit.SparingScroll");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void whatTheFirstPageNeedsIsReadyWithoutAWindow() throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xlog:class+load:file=" + folder.resolve("classes"),
+                        "-Dprism.order=sw",
+                        "-Dglass.platform=Monocle",
+                        "-Dmonocle.platform=Headless",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Alone.class.getName())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+        assertEquals("done", said.strip());
+        String loaded = Files.readString(folder.resolve("classes"));
+        assertEquals(
+                List.of(),
+                NEEDED.stream()
+                        .filter(name -> !loaded.contains(" " + name + " "))
+                        .toList());
+        // The window and its thread are the toolkit’s, and come up by themselves.
+        assertEquals(
+                List.of(),
+                Stream.of("javafx.stage.Window", "javafx.stage.Stage", "javafx.scene.Scene$ScenePulseListener")
+                        .filter(name -> loaded.contains(" " + name + "$1 "))
+                        .toList());
+    }
+
+    /** In a Java of its own. */
+    public static final class Alone {
+        private Alone() {}
+
+        public static void main(String[] arguments) {
+            HeadStart.run();
+            System.out.println("done");
+            System.exit(0);
+        }
+    }
+}
