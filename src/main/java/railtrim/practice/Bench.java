@@ -114,7 +114,7 @@ public final class Bench implements Time {
             double step = Math.min(TICK, left);
             seconds += step;
             left -= step;
-            fate.warm(step, on ? output() : 0, on ? drawn() : 0);
+            fate.warm(step, on ? output() : 0, on ? drawn() : 0, on ? inputVolts() : 0);
             if (on && joints.strain(step) || board.load().leakage() > 0) {
                 outputOn = Double.NaN;
             }
@@ -442,16 +442,26 @@ public final class Bench implements Time {
 
     private double underLoad(Board.Work running, double celsius) {
         double open = set();
-        double held = board.given(open, draw.amperes(open, running, celsius));
+        double held = strays.divider().given(open, draw.amperes(open, running, celsius));
         if (!strays.any()) {
             return held;
         }
-        return strays.starved() ? 0 : strays.fed(held, volts -> draw.amperes(volts, running, celsius));
+        return strays.starved()
+                ? 0
+                : strays.fed(held, volts -> draw.amperes(volts, running, celsius) + intoLegs(volts));
+    }
+
+    /** Amperes the divider itself, and a meter on the rail, take from an output of so many volts that nothing regulates. */
+    private double intoLegs(double volts) {
+        double upper = leg(Leg.UPPER);
+        double meter =
+                probed.filter(each -> each.usual() == Node.Pair.RAIL).isPresent() ? volts / VirtualMeter.INPUT_OHMS : 0;
+        return meter + (upper <= 0 ? 0 : (volts - unregulated(volts, upper, leg(Leg.LOWER))) / upper);
     }
 
     /** What the regulator is set to by all that is on its legs, volts. */
     private double set() {
-        return Regulation.magnitude(board.divider(), leg(Leg.UPPER), leg(Leg.LOWER), strays.pull());
+        return Regulation.magnitude(strays.divider(), leg(Leg.UPPER), leg(Leg.LOWER), strays.pull());
     }
 
     /** Current of the chip now, amperes. */
@@ -499,11 +509,15 @@ public final class Bench implements Time {
         return switch (node) {
             case GROUND -> 0;
             case OUTPUT -> output;
-            case INPUT ->
-                on ? Math.max(0, strays.supply(Node.INPUT) - board.divider().inputOhms() * drawn()) : output;
+            case INPUT -> on ? inputVolts() : output;
             case CONTROL -> on ? strays.supply(Node.CONTROL) : output;
             case ADJUST -> adjustVolts(output);
         };
+    }
+
+    /** What arrives at the regulator while the board is on, volts. */
+    private double inputVolts() {
+        return Math.max(0, strays.supply(Node.INPUT) - strays.divider().inputOhms() * drawn());
     }
 
     private double adjustVolts(double output) {
@@ -513,7 +527,7 @@ public final class Bench implements Time {
         double open = set();
         double drawn = draw.amperes(open, work, fate.chipTemperature());
         boolean past = strays.any() && output > open;
-        boolean regulating = on && open < board.divider().ceiling(drawn) && output > 0 && !past;
+        boolean regulating = on && open < strays.divider().ceiling(drawn) && output > 0 && !past;
         if (!regulating) {
             return unregulated(output, upper, lower);
         }
@@ -525,7 +539,7 @@ public final class Bench implements Time {
         if (upper + lower == 0) {
             return 0;
         }
-        double bias = on && output > 0 ? board.divider().bias() : 0;
+        double bias = on && !strays.starved() ? board.divider().bias() : 0;
         double into = board.divider().place().loweringLeg() == Leg.LOWER ? bias : -bias;
         Pull pull = on ? strays.pull() : Pull.NONE;
         return (output * lower + (into + pull.amperes()) * upper * lower)

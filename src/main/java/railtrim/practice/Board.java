@@ -133,6 +133,30 @@ public record Board(
             return amperes >= minimumLoad ? 1 : 1 + unloadedRise * (1 - amperes / minimumLoad);
         }
 
+        /** What is left of an output set to so many volts where so much is drawn, volts. */
+        double given(double open, double amperes) {
+            return Math.min(ceiling(amperes), open * rise(amperes)) - outputOhms * amperes;
+        }
+
+        /** The same divider behind another input. @param volts and @param ohms of it */
+        Divider behind(double volts, double ohms) {
+            return new Divider(
+                    place,
+                    reference,
+                    upper,
+                    lower,
+                    bias,
+                    volts,
+                    dropout,
+                    ohms,
+                    minimumLoad,
+                    unloadedRise,
+                    controlSupply,
+                    outputOhms,
+                    railOhms,
+                    decaySeconds);
+        }
+
         public double ohms(Leg leg) {
             return leg == Leg.UPPER ? upper.value() : lower.value();
         }
@@ -221,7 +245,7 @@ public record Board(
 
     /** What is left of the output where so much is drawn, volts. */
     double given(double open, double amperes) {
-        return Math.min(divider.ceiling(amperes), open * divider.rise(amperes)) - divider.outputOhms() * amperes;
+        return divider.given(open, amperes);
     }
 
     /** The highest output as the maker left it: with nothing to do, and the chip cold. */

@@ -31,12 +31,12 @@ final class Fate {
         failed |= work != Board.Work.IDLE && volts < failsBelow(work);
     }
 
-    /** Time passes at this voltage, 0 for off; both parts near the warmth their power would give them in the end. */
-    void warm(double seconds, double volts, double amperes) {
+    /** Time passes at this voltage behind this input, 0 for off; both parts near the warmth their power would give them in the end. */
+    void warm(double seconds, double volts, double amperes, double input) {
         Board.Warmth warmth = board.warmth();
         chipWarmth += share(seconds, warmth.seconds()) * (volts * amperes * warmth.chip() - chipWarmth);
         regulatorWarmth += share(seconds, warmth.regulatorSeconds())
-                * (regulatorWatts(volts, amperes) * warmth.regulator() - regulatorWarmth);
+                * (regulatorWatts(volts, amperes, input) * warmth.regulator() - regulatorWarmth);
     }
 
     private static double share(double seconds, double constant) {
@@ -74,13 +74,12 @@ final class Fate {
         return cold + share * (board.failing().hot() - cold) + shift + runOffset;
     }
 
-    private double regulatorWatts(double volts, double amperes) {
+    private double regulatorWatts(double volts, double amperes, double input) {
         if (board.regulator().switching()) {
             // A switching regulator of these years loses about a fifth of what it delivers (common practice, no
             // source).
             return 0.2 * volts * amperes;
         }
-        double input = board.divider().input() - board.divider().inputOhms() * amperes;
         return volts > 0 ? (input - volts) * amperes : 0;
     }
 }

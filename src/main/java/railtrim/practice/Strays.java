@@ -4,8 +4,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * What a part or a blob of solder does that leads to the input or to the control supply, where nothing of the user's belongs: it pulls at the adjust
- * pin, feeds the output past the regulator, or shorts the supply. The supplies count as stiff; only the input's sag under the chip's current is
- * left to the board.
+ * pin, feeds the output past the regulator, shorts a supply, or joins both. The supplies count as stiff; only the input gives way, as its board
+ * says.
  */
 final class Strays {
     /** A short of less than this takes a supply down. Ohms. */
@@ -13,17 +13,32 @@ final class Strays {
 
     private static final int HALVINGS = 50;
 
-    private final Board.Divider divider;
+    private final Board.Divider board;
     private final Wiring wiring;
 
     Strays(Board.Divider divider, Wiring wiring) {
-        this.divider = divider;
+        this.board = divider;
         this.wiring = wiring;
     }
 
     /** Whether there are any: asked thousands of times while a trimmer turns. */
     boolean any() {
         return wiring.reaches(Node.INPUT) || wiring.reaches(Node.CONTROL);
+    }
+
+    /**
+     * The board's divider behind the input as it is now: joined to the stiff control supply, an input that gives way goes where the two of them
+     * bring it (Thévenin), and gives way less.
+     */
+    Board.Divider divider() {
+        double ohms = any() ? across(Node.INPUT, Node.CONTROL) : Double.POSITIVE_INFINITY;
+        if (Double.isInfinite(ohms) || board.controlSupply().isEmpty()) {
+            return board;
+        }
+        double gives = board.inputOhms();
+        double share = gives / (gives + ohms);
+        double apart = board.controlSupply().getAsDouble() - board.input();
+        return board.behind(board.input() + share * apart, gives * (1 - share));
     }
 
     Pull pull() {
@@ -36,7 +51,7 @@ final class Strays {
 
     /** A supply that something holds at ground: the regulator gives nothing. */
     boolean starved() {
-        return shorted(Node.INPUT) || divider.controlSupply().isPresent() && shorted(Node.CONTROL);
+        return shorted(Node.INPUT) || board.controlSupply().isPresent() && shorted(Node.CONTROL);
     }
 
     private boolean shorted(Node supply) {
@@ -54,7 +69,8 @@ final class Strays {
 
     /** Volts of a supply while it is on. */
     private double volts(Node supply) {
-        return supply == Node.CONTROL ? divider.controlSupply().orElse(divider.input()) : divider.input();
+        double input = divider().input();
+        return supply == Node.CONTROL ? board.controlSupply().orElse(input) : input;
     }
 
     /**

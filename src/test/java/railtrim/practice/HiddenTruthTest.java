@@ -28,7 +28,11 @@ class HiddenTruthTest {
             double middle = (low + high) / 2;
             Fate fate = new Fate(board, new Draw(board));
             fate.powerUp(Rehearsal.chance(seed));
-            fate.warm(LONG, warmedAt, warmedAt > 0 ? board.load().stockAmperes() : 0);
+            fate.warm(
+                    LONG,
+                    warmedAt,
+                    warmedAt > 0 ? board.load().stockAmperes() : 0,
+                    board.divider().input());
             fate.feel(middle, Board.Work.NAMED);
             if (fate.failed()) {
                 low = middle;
@@ -94,12 +98,12 @@ class HiddenTruthTest {
                 .replace("\"seconds\": 90", "\"seconds\": 90, \"regulator-seconds\": 30"));
         Fate fate = new Fate(board, new Draw(board));
         double stock = board.stock();
-        fate.warm(30, stock, 1.2);
+        fate.warm(30, stock, 1.2, 5.06);
         double full = 13 * (5.06 - stock) * 1.2;
         assertEquals(22 + full * (1 - Math.exp(-1)), fate.regulatorTemperature(), 1e-9);
         // The chip takes 90 s.
         assertEquals(22 + 11 * stock * 1.2 * (1 - Math.exp(-30.0 / 90)), fate.chipTemperature(), 1e-9);
-        fate.warm(LONG, stock, 1.2);
+        fate.warm(LONG, stock, 1.2, 5.06);
         assertEquals(22 + full, fate.regulatorTemperature(), 1e-6);
     }
 

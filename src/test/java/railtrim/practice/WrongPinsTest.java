@@ -68,8 +68,11 @@ class WrongPinsTest {
         bench.remove(part);
         bench.solder(ohms(bench, 1), INPUT_OUTPUT);
         bench.switchOn();
-        // Idle it draws 0.6 of 1.2 A at stock, in proportion to the voltage: (5.06 − V)/1 Ω = 0.72 A · V/stock.
-        assertEquals(5.06 / (1 + 0.72 / bench.board().stock()), bench.output(), 0.002);
+        // Idle it draws 0.6 of 1.2 A at stock, in proportion to the voltage, and the legs take what 57 µA from the pin
+        // leave them:
+        // (5.06 − V)/1 Ω = 0.72 A · V/stock + (V − 57 µA · 198.78 Ω)/319.28 Ω.
+        double pin = 57e-6 * 198.78 / 319.284;
+        assertEquals((5.06 + pin) / (1 + 0.72 / bench.board().stock() + 1 / 319.284), bench.output(), 0.0005);
         assertTrue(bench.mishaps().contains(Bench.Mishap.ABOVE_STOCK));
     }
 
@@ -106,6 +109,30 @@ class WrongPinsTest {
         bench.bridge(new Node.Pair(Node.CONTROL, Node.GROUND));
         bench.switchOn();
         assertEquals(0, bench.output(), 1e-9);
+    }
+
+    /**
+     * The input gives way by 0.03 Ω, the control supply is stiff, and solder has 0.05 Ω: the input goes 3/8 of the way up to 5.04 V. The output stays,
+     * for the regulator holds it, and all the more heat stays in the regulator.
+     */
+    @Test
+    void joinedToTheControlSupplyTheInputRisesAndTheRegulatorGetsHotter() {
+        Bench good = bench("storage-controller");
+        Bench bridged = bench("storage-controller");
+        Board.Divider divider = good.board().divider();
+        assertEquals(0.03, divider.inputOhms());
+        bridged.bridge(new Node.Pair(Node.INPUT, Node.CONTROL));
+        for (Bench each : List.of(good, bridged)) {
+            each.switchOn();
+            each.runLoad(1800);
+        }
+        assertEquals(good.output(), bridged.output(), 1e-6);
+        double amperes = good.board().amperes(good.output(), Board.Work.NAMED, good.chipTemperature());
+        double input = 3.41 + 0.375 * (5.04 - 3.41) - 0.03 * 0.625 * amperes;
+        assertEquals(input, bridged.volts(Node.INPUT, Node.GROUND).value(), 0.003);
+        double hotter = 12 * amperes * (input - (3.41 - 0.03 * amperes));
+        assertEquals(hotter, bridged.regulatorTemperature() - good.regulatorTemperature(), 0.3);
+        assertTrue(bridged.mishaps().isEmpty());
     }
 
     @Test
