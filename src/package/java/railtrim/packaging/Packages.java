@@ -12,6 +12,12 @@ import java.util.List;
  */
 public final class Packages {
     private static final String NO_INSTALLER = "image";
+    /**
+     * One person’s window: little memory matters more than many collector threads, and the second compiler costs more while
+     * the window comes up than it ever gives back. The counts for onlookers wake a window left alone twenty times a second.
+     */
+    private static final List<String> JAVA_OPTIONS =
+            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xmx1g");
 
     private final Build build;
     private final String version;
@@ -49,24 +55,15 @@ public final class Packages {
                 "--runtime-image",
                 java.toString(),
                 "--module",
-                "railtrim/railtrim.Main",
-                // One person’s window: little memory matters more than many collector threads, and the second
-                // compiler costs more while the window comes up than it ever gives back.
-                "--java-options",
-                "-XX:+UseSerialGC",
-                "--java-options",
-                "-XX:TieredStopAtLevel=1",
-                // Counts for onlookers, which wake a window that is left alone twenty times a second.
-                "--java-options",
-                "-XX:-UsePerfData",
-                "--java-options",
-                "-Xmx1g"));
+                "railtrim/railtrim.Main"));
+        JAVA_OPTIONS.forEach(option -> arguments.addAll(List.of("--java-options", option)));
         if (Build.System.here() == Build.System.WINDOWS) {
             // The window’s starter has no console there, so the commands get a starter of their own.
             Path console = Files.writeString(build.fresh("starters").resolve("console.properties"), "win-console=true\n");
             arguments.addAll(List.of("--add-launcher", "railtrim-command=" + console));
         }
         jpackage(arguments);
+        Starter.replace(build, image, JAVA_OPTIONS);
         Proof.of(build, image);
         return image;
     }
