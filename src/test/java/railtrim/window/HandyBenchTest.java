@@ -98,6 +98,21 @@ class HandyBenchTest {
         }
     }
 
+    @Test
+    void aRangeThatIsTooSmallSaysSoBesideTheOverload() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            BenchHand hand = begin(window, "");
+            for (String id : new String[] {"bench-power", "meter-volts", "probe-red", "pad-output", "pad-ground"}) {
+                hand.press(id);
+            }
+            hand.press("meter-range");
+            assertEquals("OL", hand.text("meter-display"));
+            assertEquals(window.words.of("window.bench.range.too-small", "599.9 mV"), hand.text("meter-range-now"));
+            hand.press("meter-range");
+            assertEquals(window.words.of("window.bench.range.to", "5.999 V"), hand.text("meter-range-now"));
+        }
+    }
+
     /** A hand that goes to an answer while the last second passes must not find another answer there. */
     @Test
     void theAnswersStayWhereTheyAreWhenTheWaitIsOver() throws Exception {

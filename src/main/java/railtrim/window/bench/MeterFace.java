@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import railtrim.practice.Shown;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
@@ -30,6 +31,7 @@ final class MeterFace implements BenchView.Panel {
         this.words = words;
         this.work = work;
         Handle.give(display, "meter-display");
+        Handle.give(range, "meter-range-now");
         display.setMaxWidth(Double.MAX_VALUE);
         FlowPane keys = new FlowPane();
         keys.getStyleClass().add("meter-keys");
@@ -67,7 +69,11 @@ final class MeterFace implements BenchView.Panel {
         range.setText(work.bench()
                 .meter()
                 .rangeByHand(work.unit())
-                .map(chosen -> words.of("window.bench.range.to", Display.of(chosen.fullScale(), work.unit())))
+                .map(chosen -> words.of(
+                        work.display().equals(Shown.OVERLOAD)
+                                ? "window.bench.range.too-small"
+                                : "window.bench.range.to",
+                        Display.of(chosen.fullScale(), work.unit())))
                 .orElseGet(() -> words.of("window.bench.range.itself")));
         next.setAccessibleText(words.of("window.bench.range.now", range.getText()));
         where.setText(where());
