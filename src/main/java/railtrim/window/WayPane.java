@@ -19,6 +19,7 @@ import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 
@@ -86,6 +87,18 @@ final class WayPane {
         for (Map.Entry<Phase, PhaseRow> each : phases.entrySet()) {
             show(each.getKey(), each.getValue());
         }
+        if (scroll.getScene() != null) {
+            Frames.whenLaidOut(scroll.getScene(), this::reveal);
+        }
+    }
+
+    /** Where the person is comes into sight; with all steps of a long phase open, the way is higher than a low window. */
+    private void reveal() {
+        StepState shown = desk.shown();
+        Node here = folded || desk.atEnd()
+                ? phases.get(shown.step().phase()).head()
+                : steps.get(shown.step().id());
+        Reveal.within(scroll, here);
     }
 
     private void show(Phase phase, PhaseRow row) {

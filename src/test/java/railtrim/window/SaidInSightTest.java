@@ -57,6 +57,22 @@ class SaidInSightTest {
         assertEquals(List.of(), hidden);
     }
 
+    /** With long words in a low window the steps of a phase are higher than the way has room for. */
+    @Test
+    void theStepThatIsShownIsInSightOnTheWay() throws Exception {
+        List<String> hidden = new ArrayList<>();
+        try (Opened window = Opened.with(LongWords.words(), folder)) {
+            window.size(1240, 700, 14);
+            for (Moment moment : moments("filled", "stale")) {
+                window.show(moment, Procedure.builtIn());
+                if (!inSight(window.node("way"), window.node(Ids.step(moment.step())))) {
+                    hidden.add(moment.name());
+                }
+            }
+        }
+        assertEquals(List.of(), hidden);
+    }
+
     private static List<Moment> moments(String... states) {
         return Moments.of("sound-board").stream()
                 .filter(each -> List.of(states).contains(each.state()))
@@ -64,8 +80,11 @@ class SaidInSightTest {
     }
 
     private static boolean inSight(Opened window, Node node) {
+        return inSight(window.node("step-scroll"), node);
+    }
+
+    private static boolean inSight(Node scroll, Node node) {
         return Opened.look(() -> {
-            Node scroll = window.node("step-scroll");
             Bounds place = scroll.localToScene(scroll.getBoundsInLocal());
             Bounds at = node.localToScene(node.getBoundsInLocal());
             return at.getMinY() >= place.getMinY() - 0.5 && at.getMaxY() <= place.getMaxY() + 0.5;

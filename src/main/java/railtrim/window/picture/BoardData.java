@@ -9,7 +9,7 @@ import railtrim.procedure.State;
  * The board as it lies on the bench.
  *
  * @param turn the power change this step asks for, or the card that makes the board safe: true for on, false for off, empty for none
- * @param rail volts at the regulator's output, as read last
+ * @param rail volts at the regulator's output, as read last, empty where the board was switched on since
  */
 record BoardData(
         State.Power power, Optional<Boolean> turn, Optional<String> board, Optional<String> chip, OptionalDouble rail) {
@@ -27,6 +27,6 @@ record BoardData(
                 turn,
                 state.figures().text("board.name"),
                 state.figures().text("chip.name"),
-                state.figures().rail());
+                LadderData.lastRail(state));
     }
 }

@@ -226,4 +226,15 @@ class PictureDataTest {
         assertEquals(State.Power.ON, safe.power());
         assertEquals(Optional.of(false), BoardData.of(safe).turn());
     }
+
+    /** The rail read dead before the power came on says nothing of a board that is on. */
+    @Test
+    void aBoardThatWasSwitchedOnDoesNotShowTheRailItHadBefore() {
+        State before = asking("ref.on", "ref.on.switch");
+        assertEquals(0, DividerData.of(before).rail().orElseThrow(), 0.1);
+        State on = asking("ref.off", "ref.off.switch");
+        assertEquals(State.Power.ON, on.power());
+        assertEquals(OptionalDouble.empty(), DividerData.of(on).rail());
+        assertEquals(OptionalDouble.empty(), BoardData.of(on).rail());
+    }
 }
