@@ -3,6 +3,8 @@ package railtrim.window;
 import java.util.List;
 import javafx.application.Application;
 import javafx.scene.Scene;
+import javafx.stage.PopupWindow;
+import javafx.stage.Window;
 
 /** Light or dark, and the size of text. All colours are in the style sheets. */
 final class Theme {
@@ -93,6 +95,7 @@ final class Theme {
         String colours = sheet(dark() ? "theme-dark" : "theme-light");
         List<String> sheets = dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim"));
         if (!colours.equals(applied)) {
+            closePopups();
             applied = colours;
             Application.setUserAgentStylesheet(colours);
         }
@@ -101,6 +104,13 @@ final class Theme {
         }
         scene.getRoot().getStyleClass().removeIf(name -> name.startsWith(TEXT));
         scene.getRoot().getStyleClass().add(TEXT + (int) pixels());
+    }
+
+    /** An open menu would be styled before the page it hangs on, and miss its colours. */
+    private void closePopups() {
+        List.copyOf(Window.getWindows()).stream()
+                .filter(PopupWindow.class::isInstance)
+                .forEach(Window::hide);
     }
 
     static String sheet(String name) {

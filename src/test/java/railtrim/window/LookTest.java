@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
+import javafx.stage.PopupWindow;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import railtrim.procedure.Procedure;
 
 /** Light, dark and the size of text are chosen once, and stay. */
 class LookTest {
@@ -54,6 +57,27 @@ class LookTest {
             });
             assertFalse(window.shell.theme().dark(), "a choice of one’s own stands over the system’s");
         }
+    }
+
+    /** Its colours would be looked up before the page has the new ones. */
+    @Test
+    void aMenuThatIsOpenClosesWhenTheColoursChange() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.show(Moments.of("sound-board").get(0), Procedure.builtIn());
+            window.robot.clickOn(window.node("view"));
+            window.until("the menu", () -> popups() > 0);
+            window.fx(() -> {
+                window.shell.theme().systemIs(true);
+                return null;
+            });
+            assertEquals(0, window.fx(LookTest::popups));
+        }
+    }
+
+    private static long popups() {
+        return Window.getWindows().stream()
+                .filter(PopupWindow.class::isInstance)
+                .count();
     }
 
     @Test
