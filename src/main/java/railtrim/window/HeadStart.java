@@ -1,12 +1,8 @@
 package railtrim.window;
 
-import java.io.IOException;
-import java.net.URL;
 import java.util.List;
 import java.util.Locale;
 import javafx.application.Application;
-import javafx.css.Rule;
-import javafx.css.Stylesheet;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.skin.ButtonSkin;
@@ -27,7 +23,8 @@ import railtrim.window.kit.Tile;
 
 /**
  * While the toolkit comes up on one processor, another one goes through what the first page needs and is not bound to the window’s thread: words,
- * fonts, style sheets, and a control of each kind, made, measured and thrown away. What stays are classes that are loaded and ready.
+ * fonts, and a control of each kind, made, measured and thrown away. What stays are classes that are loaded and ready. Reading the style sheets here
+ * as well was tried: the toolkit reads them once more, and nothing was gained.
  */
 final class HeadStart {
     private HeadStart() {}
@@ -45,7 +42,6 @@ final class HeadStart {
             text(words.of("window.start.promise"));
             controls(words);
             styles();
-            List.of("theme-light", "railtrim").forEach(HeadStart::sheet);
         }
     }
 
@@ -92,18 +88,5 @@ final class HeadStart {
         FlowPane.getClassCssMetaData();
         SVGPath.getClassCssMetaData();
         Text.getClassCssMetaData();
-    }
-
-    private static void sheet(String name) {
-        URL binary = Theme.class.getResource("/railtrim/style/" + name + ".bss");
-        try {
-            for (Rule rule : Stylesheet.loadBinary(binary).getRules()) {
-                rule.getSelectors();
-                rule.getDeclarations();
-            }
-        } catch (IOException unread) {
-            // Nothing is lost by it: the toolkit reads the written one instead.
-            System.getLogger("railtrim").log(System.Logger.Level.DEBUG, name, unread);
-        }
     }
 }

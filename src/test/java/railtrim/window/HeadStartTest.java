@@ -18,8 +18,6 @@ class HeadStartTest {
     private static final List<String> NEEDED = List.of(
             "javafx.scene.control.skin.ButtonSkin",
             "javafx.scene.control.skin.LabelSkin",
-            "javafx.css.Stylesheet",
-            "javafx.css.Declaration",
             "javafx.scene.layout.FlowPane",
             "javafx.scene.control.Labeled$StyleableProperties",
             "com.sun.javafx.text.PrismTextLayout",
