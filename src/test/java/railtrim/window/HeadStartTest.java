@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +23,13 @@ class HeadStartTest {
             "railtrim.window.kit.Tile",
             "railtrim.window.kit.SparingScroll");
 
+    /** The toolkit makes these ready on its own thread meanwhile; two threads that wait for each other’s classes never end. */
+    private static final List<String> NOT_TO_BE_TOUCHED = List.of(
+            "javafx.stage.Window",
+            "javafx.stage.Stage",
+            "com.sun.javafx.stage.WindowHelper",
+            "com.sun.javafx.stage.StageHelper");
+
     @TempDir
     Path folder;
 
@@ -31,7 +37,7 @@ class HeadStartTest {
     void whatTheFirstPageNeedsIsReadyWithoutAWindow() throws Exception {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xlog:class+load:file=" + folder.resolve("classes"),
+                        "-Xlog:class+load,class+init=info:file=" + folder.resolve("classes"),
                         "-Dprism.order=sw",
                         "-Dglass.platform=Monocle",
                         "-Dmonocle.platform=Headless",
@@ -49,11 +55,10 @@ class HeadStartTest {
                 NEEDED.stream()
                         .filter(name -> !loaded.contains(" " + name + " "))
                         .toList());
-        // The window and its thread are the toolkit’s, and come up by themselves.
         assertEquals(
                 List.of(),
-                Stream.of("javafx.stage.Window", "javafx.stage.Stage", "javafx.scene.Scene$ScenePulseListener")
-                        .filter(name -> loaded.contains(" " + name + "$1 "))
+                NOT_TO_BE_TOUCHED.stream()
+                        .filter(name -> loaded.contains("Initializing '" + name.replace('.', '/') + "'"))
                         .toList());
     }
 
