@@ -104,6 +104,11 @@ final class TrimmerChecks {
                 .isPresent()) {
             findings.add(Findings.blocks("verdict.not-smooth", "solder"));
         }
+        // Read anew last, the far end is where the trimmer stands now, and the board would be powered there.
+        if (figures.number("smooth.total").isPresent()
+                && figures.lastOf("smooth.low") > figures.lastOf("smooth.total")) {
+            findings.add(Findings.blocks("verdict.maximum-first", ""));
+        }
         return findings;
     }
 }

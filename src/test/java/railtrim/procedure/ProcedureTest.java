@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import railtrim.job.Fact;
 import railtrim.procedure.State.Card;
 import railtrim.procedure.State.Status;
+import railtrim.quantity.Display;
 import railtrim.quantity.Message;
 
 /** What the procedure must and must never do. The numbers come from the demo board's own figures. */
@@ -132,6 +133,28 @@ class ProcedureTest {
         wire.give();
         wire.course.choose("solder.pair", "out-adjust");
         assertEquals("solder", wire.current());
+    }
+
+    /** The far end read anew after the maximum: the trimmer stands there now, and power would find it there. */
+    @Test
+    void afterTheFarEndTheMaximumIsReadAgainBeforeAnyPower() {
+        HalfDone job = HalfDone.upTo("smooth");
+        job.workToField("smooth.feel");
+        double low = job.course.state().figures().number("smooth.low").orElseThrow();
+        job.course.choose("smooth.feel", "jumps");
+        double most = job.course.state().figures().number("proof.total").orElseThrow();
+        job.course.type("smooth.total", Display.ohms(most), true);
+        assertEquals("smooth", job.current());
+        job.course.type("smooth.low", Display.ohms(low), true);
+        job.course.choose("smooth.feel", "falls-smoothly");
+        assertEquals("smooth", job.current());
+        assertEquals(
+                List.of("verdict.maximum-first"),
+                job.course.state().current().findings().stream()
+                        .map(finding -> finding.message().key())
+                        .toList());
+        job.course.type("smooth.total", Display.ohms(most), true);
+        assertEquals("first.on", job.current());
     }
 
     @Test
