@@ -44,6 +44,30 @@ class StartPageTest {
         }
     }
 
+    /** A scroll pane is there only where it is needed, and the focus stays where it was. */
+    @Test
+    void thePageScrollsOnlyWhereItMust() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            window.tabTo("glossary");
+            assertEquals(0, scrollPanes(window));
+            window.size(800, 600, 28);
+            window.until("the page scrolls", () -> scrollPanes(window) == 1);
+            assertEquals("glossary", window.focused());
+            assertTrue(window.has("look"));
+            window.size(1240, 800, 14);
+            window.until("all fits again", () -> scrollPanes(window) == 0);
+            assertEquals("glossary", window.focused());
+        }
+    }
+
+    private static int scrollPanes(Opened window) {
+        return Opened.look(() -> {
+            window.shell.scene().getRoot().layout();
+            return window.shell.scene().getRoot().lookupAll(".scroll-pane").size();
+        });
+    }
+
     /** Not in the folder where the program was started, which nobody would look into. */
     @Test
     void aFolderWithoutARootLiesInTheOneThatWasOffered() throws Exception {

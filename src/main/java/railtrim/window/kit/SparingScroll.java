@@ -1,5 +1,6 @@
 package railtrim.window.kit;
 
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -21,15 +22,26 @@ public final class SparingScroll extends StackPane {
     @Override
     protected void layoutChildren() {
         boolean fits = content.minWidth(-1) <= getWidth() && content.minHeight(getWidth()) <= getHeight();
-        if (fits && content.getParent() != this) {
+        if (fits != (content.getParent() == this)) {
+            Node focused = getScene() == null ? null : getScene().getFocusOwner();
+            move(fits);
+            // What leaves the window, even for a moment, loses the focus.
+            if (focused != null && focused.getScene() == getScene()) {
+                focused.requestFocus();
+            }
+        }
+        super.layoutChildren();
+    }
+
+    private void move(boolean fits) {
+        if (fits) {
             scroll.setContent(null);
             getChildren().setAll(content);
-        } else if (!fits && content.getParent() == this) {
+        } else {
             getChildren().setAll(scrolled());
             // Made in the middle of a layout, it would be painted empty once.
             scroll.applyCss();
         }
-        super.layoutChildren();
     }
 
     private ScrollPane scrolled() {
