@@ -15,6 +15,7 @@ import railtrim.procedure.Verdict;
 import railtrim.procedure.Words;
 import railtrim.quantity.Message;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.MoreBelow;
@@ -158,7 +159,10 @@ final class CardView {
         if (next.isPresent()) {
             FieldView view = views.get(fields.indexOf(next.get()));
             view.focus();
-            Reveal.within(scroll, view.node());
+            if (scroll.getScene() != null) {
+                // Not before the frame: a page that has not got its size yet would be scrolled too far.
+                Frames.whenSettled(scroll.getScene(), () -> Reveal.within(scroll, view.node()));
+            }
         } else {
             first.ifPresent(Button::requestFocus);
         }
