@@ -44,6 +44,7 @@ class BenchGallery {
                 harmless();
                 careless();
                 stopped();
+                finished();
             }
         }
     }
@@ -100,6 +101,15 @@ class BenchGallery {
         BenchHand hand = begin("playout-module", "");
         hand.work();
         keep("lesson", "");
+    }
+
+    private void finished() throws Exception {
+        BenchHand hand = begin("sound-board", "record");
+        press(hand, "bench-power", "meter-ohms", "hold-board", "pad-output", "pad-ground", "bench-power");
+        hand.work();
+        keep("lesson of a finished job", "");
+        press(hand, "tab-papers");
+        keep("papers", "");
     }
 
     private static void press(BenchHand hand, String... ids) throws Exception {
