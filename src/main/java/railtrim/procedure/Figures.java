@@ -419,7 +419,7 @@ public final class Figures {
         return margin.now();
     }
 
-    /** Last reading of the output of any kind, power on or off, as read. */
+    /** Last reading of the output of any kind, power on or off, as read; empty while there is none since the board was last switched on. */
     public OptionalDouble rail() {
         return margin.rail();
     }

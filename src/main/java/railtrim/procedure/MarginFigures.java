@@ -45,12 +45,16 @@ final class MarginFigures {
 
     OptionalDouble rail() {
         List<Entry> entries = figures.job().entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
+        for (int i = entries.size() - 1; i >= 0 && !switchedOn(entries.get(i)); i--) {
             if (entries.get(i).fact() instanceof Fact.Reading reading && RailFields.isRail(reading.field())) {
                 return OptionalDouble.of(reading.value());
             }
         }
         return OptionalDouble.empty();
+    }
+
+    private static boolean switchedOn(Entry entry) {
+        return entry.fact() instanceof Fact.Power change && change.on();
     }
 
     double stepVolts() {

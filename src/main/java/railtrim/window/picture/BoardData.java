@@ -27,6 +27,6 @@ record BoardData(
                 turn,
                 state.figures().text("board.name"),
                 state.figures().text("chip.name"),
-                LadderData.lastRail(state));
+                state.figures().rail());
     }
 }

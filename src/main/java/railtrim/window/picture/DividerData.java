@@ -47,7 +47,7 @@ record DividerData(
         OptionalDouble rail = switch (is) {
             case NOW -> figures.sign().shown(figures.now());
             case STOCK -> figures.sign().shown(figures.stock());
-            case OFF -> LadderData.lastRail(state);
+            case OFF -> state.figures().rail();
         };
         Leg lowering = figures.place().map(Place::loweringLeg).orElse(Leg.LOWER);
         OptionalDouble leg = FirstReadings.of(state).unless("leg.ohms", figures.readLeg());

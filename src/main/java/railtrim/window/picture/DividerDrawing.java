@@ -245,7 +245,8 @@ record DividerDrawing(DividerData data, Words words) implements Drawing {
         double centre = grid.centre(leg);
         sheet.box(grid.column() - PART_WIDTH / 2, centre - 22, PART_WIDTH, 44, 2, Ink.PART);
         double x = grid.column() - 16;
-        double left = shunt() && leg == Leg.UPPER ? 82 : GROUND_PIN_X + 8;
+        // The upper leg stands beside the wire to the adjust pin, the lower one beside the wire to the ground pin.
+        double left = shunt() && leg == Leg.UPPER ? 82 : (leg == Leg.UPPER ? ADJUST_X : GROUND_PIN_X) + 8;
         double y = leg == Leg.UPPER && !shunt() ? Math.max(BLOCK_BOTTOM + 11, centre - 8) : centre - 2;
         String name = words.of(leg == Leg.UPPER ? "picture.divider.upper" : "picture.divider.lower");
         double next = sheet.writeLines(name, x, y, x - left, 1, Align.RIGHT, Type.PLAIN, Ink.TEXT);

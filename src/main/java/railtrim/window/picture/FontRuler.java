@@ -26,8 +26,11 @@ final class FontRuler implements Ruler {
         return family;
     }
 
-    Font font(Type type) {
-        return fonts.get(type);
+    /** @param part size as a part of the type's own */
+    Font font(Type type, double part) {
+        return part == 1
+                ? fonts.get(type)
+                : Font.font(family, type.bold() ? FontWeight.BOLD : FontWeight.NORMAL, part * type.size());
     }
 
     @Override

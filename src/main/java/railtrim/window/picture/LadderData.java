@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import railtrim.procedure.Figures;
-import railtrim.procedure.State;
 import railtrim.quantity.RailSign;
 
 /**
@@ -56,13 +55,6 @@ record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble rate
     /** A dead rail's reading, just before the power came on, says nothing of the output now. */
     static boolean readSinceOn(OptionalDouble now) {
         return now.isPresent() && now.getAsDouble() >= DEAD;
-    }
-
-    /** The rail as read last, magnitude and sign as the meter had it; empty where that reading was taken before the power came on. */
-    static OptionalDouble lastRail(State state) {
-        OptionalDouble rail = state.figures().rail();
-        boolean since = state.power() != State.Power.ON || rail.isPresent() && Math.abs(rail.getAsDouble()) >= DEAD;
-        return since ? rail : OptionalDouble.empty();
     }
 
     private static void add(List<Rung> rungs, Kind kind, OptionalDouble volts) {

@@ -20,8 +20,15 @@ sealed interface Mark {
         }
     }
 
-    /** One line of writing; {@code y} is its middle, {@code width} what it takes up. */
-    record Writing(String text, double x, double y, double width, Align align, Type type, Ink ink) implements Mark {
+    /**
+     * One line of writing.
+     *
+     * @param y its middle
+     * @param width what it takes up
+     * @param part size of its letters as a part of the type's, 1 where there is room
+     */
+    record Writing(String text, double x, double y, double width, Align align, Type type, double part, Ink ink)
+            implements Mark {
         double left() {
             return switch (align) {
                 case LEFT -> x;

@@ -49,7 +49,7 @@ record Shapes(FontRuler ruler) {
 
     private Text writing(Mark.Writing writing) {
         Text text = new Text(writing.text());
-        text.setFont(ruler.font(writing.type()));
+        text.setFont(ruler.font(writing.type(), writing.part()));
         text.setTextOrigin(VPos.CENTER);
         text.setX(writing.left());
         text.setY(writing.y());

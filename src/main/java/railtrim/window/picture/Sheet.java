@@ -11,6 +11,9 @@ import railtrim.window.picture.Detail.Area;
 final class Sheet {
     private static final String MORE = "…";
 
+    /** Letters become so much smaller before a word is cut off: first the size as meant. */
+    private static final double[] PARTS = {1, 0.94, 0.88, 0.82, 0.76, 0.7};
+
     private final double width;
     private final double height;
     private final Ruler ruler;
@@ -86,27 +89,32 @@ final class Sheet {
     }
 
     void write(String text, double x, double y, Align align, Type type, Ink ink) {
+        write(text, x, y, align, type, 1, ink);
+    }
+
+    private void write(String text, double x, double y, Align align, Type type, double part, Ink ink) {
         if (!text.isBlank()) {
             String written = words.number(text);
-            marks.add(new Mark.Writing(written, x, y, ruler.width(written, type), align, type, ink));
+            marks.add(new Mark.Writing(written, x, y, part * ruler.width(written, type), align, type, part, ink));
         }
     }
 
-    /** Writes on one line no wider than {@code room}, cut off with an ellipsis where it has to be. */
+    /** Writes on one line no wider than {@code room}, in smaller letters where it has to be, and cut off with an ellipsis where even that is not enough. */
     void writeWithin(String text, double x, double y, double room, Align align, Type type, Ink ink) {
-        write(cut(text, room, type), x, y, align, type, ink);
+        writeLines(text, x, y, room, 1, align, type, ink);
     }
 
     /**
-     * Writes on as many lines as {@code room} asks for, but no more than {@code lines}.
+     * Writes on as many lines as {@code room} asks for, but no more than {@code lines}; in smaller letters where they would not do.
      *
      * @param y middle of the first line
      * @return middle of the line after the last
      */
     double writeLines(String text, double x, double y, double room, int lines, Align align, Type type, Ink ink) {
+        Broken broken = broken(text, room, lines, type);
         double at = y;
-        for (String line : broken(text, room, lines, type)) {
-            write(line, x, at, align, type, ink);
+        for (String line : broken.lines()) {
+            write(line, x, at, align, type, broken.part(), ink);
             at += type.lead();
         }
         return at;
@@ -114,10 +122,27 @@ final class Sheet {
 
     /** How many lines {@link #writeLines} will take. */
     int linesOf(String text, double room, int lines, Type type) {
-        return broken(text, room, lines, type).size();
+        return broken(text, room, lines, type).lines().size();
     }
 
-    private List<String> broken(String text, double room, int most, Type type) {
+    private record Broken(List<String> lines, double part) {
+        boolean cut() {
+            return lines.stream().anyMatch(line -> line.endsWith(MORE));
+        }
+    }
+
+    private Broken broken(String text, double room, int most, Type type) {
+        Broken broken = null;
+        for (double part : PARTS) {
+            broken = new Broken(broken(text, room / part, type, most), part);
+            if (!broken.cut()) {
+                return broken;
+            }
+        }
+        return broken;
+    }
+
+    private List<String> broken(String text, double room, Type type, int most) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+")) {

@@ -151,11 +151,12 @@ record TrimmerDrawing(TrimmerData data, Words words) implements Drawing {
         sheet.polygon(Ink.TEXT, middle + 38, line + 8, middle + 29, line + 4, middle + 29, line + 12);
         sheet.writeLines(
                 words.of("picture.trimmer.falls"), middle, line - 6, 110, 1, Align.CENTRE, Type.SMALL, Ink.TEXT);
-        sheet.writeWithin(
+        sheet.writeLines(
                 words.of(data.measured() ? "picture.trimmer.measured" : "picture.trimmer.nominal"),
                 left,
                 y + 80,
                 right - left,
+                2,
                 Align.LEFT,
                 Type.SMALL,
                 Ink.QUIET);

@@ -236,5 +236,8 @@ class PictureDataTest {
         assertEquals(State.Power.ON, on.power());
         assertEquals(OptionalDouble.empty(), DividerData.of(on).rail());
         assertEquals(OptionalDouble.empty(), BoardData.of(on).rail());
+        State saidOff = first(state -> state.current().missing().equals(List.of("ref.off.rail")));
+        assertEquals(State.Power.OFF, saidOff.power());
+        assertEquals(OptionalDouble.empty(), BoardData.of(saidOff).rail(), "it is off by word, and not read yet");
     }
 }
