@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.procedure.State.Power;
@@ -43,15 +44,14 @@ final class GoingBack {
         if (on < 0) {
             return opened;
         }
-        int switched = lastSwitchedOn(entries, index);
-        boolean ours = switched >= 0
-                && entries.get(switched).fact().step().equals(route.step(on).id());
-        boolean stillOn = ours && power == Power.ON && place > on;
-        if (stillOn) {
+        Step switching = route.step(on);
+        int ours = lastSwitchedOn(entries, index, change -> change.step().equals(switching.id()));
+        boolean oursIsLast = ours >= 0 && ours == lastSwitchedOn(entries, index, change -> true);
+        if (oursIsLast && power == Power.ON && place > on) {
             return opened;
         }
-        if (ironSince(entries, switchedOnBy(entries, index, route.step(on).id()), index)) {
-            opened.add(REWORK.get(route.step(on).phase()));
+        if (ironSince(entries, ours, index)) {
+            opened.add(REWORK.get(switching.phase()));
         } else {
             opened.addAll(proofs(route, on));
         }
@@ -85,16 +85,10 @@ final class GoingBack {
         return proofs;
     }
 
-    private static int lastSwitchedOn(List<Entry> entries, int before) {
-        return switchedOnBy(entries, before, "");
-    }
-
-    /** Index of the last switching on, by a step or ("") by any; −1 for none. */
-    private static int switchedOnBy(List<Entry> entries, int before, String step) {
+    /** Index of the last switching on of which this holds; −1 for none. */
+    private static int lastSwitchedOn(List<Entry> entries, int before, Predicate<Fact.Power> which) {
         for (int i = before - 1; i >= 0; i--) {
-            if (entries.get(i).fact() instanceof Fact.Power change
-                    && change.on()
-                    && (step.isEmpty() || step.equals(change.step()))) {
+            if (entries.get(i).fact() instanceof Fact.Power change && change.on() && which.test(change)) {
                 return i;
             }
         }

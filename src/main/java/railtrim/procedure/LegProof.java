@@ -61,15 +61,20 @@ final class LegProof {
                         Display.of(expected, Unit.OHM)));
     }
 
-    /** Told before the iron is used once more: the joint has been mended often enough. */
-    static List<Finding> oftenInVain(Figures figures) {
-        long hand = figures.entry("hand.ohms").map(Entry::sequence).orElse(Long.MAX_VALUE);
-        long outside = figures.job().entries().stream()
-                .filter(entry -> entry.sequence() > hand
+    /** How often the board came up outside what the sums allow at a step, since a reading was taken; 0 where it was not. */
+    static long timesOutside(Figures figures, String step, String since) {
+        long read = figures.entry(since).map(Entry::sequence).orElse(Long.MAX_VALUE);
+        return figures.job().entries().stream()
+                .filter(entry -> entry.sequence() > read
                         && entry.fact() instanceof Fact.Alarm alarm
-                        && alarm.step().equals("fit.on")
+                        && alarm.step().equals(step)
                         && alarm.reason().equals("outside"))
                 .count();
+    }
+
+    /** Told before the iron is used once more: the joint has been mended often enough. */
+    static List<Finding> oftenInVain(Figures figures) {
+        long outside = timesOutside(figures, "fit.on", "hand.ohms");
         return outside < MOST_POWERS ? List.of() : List.of(Findings.stops("stop.fit-power", "solder"));
     }
 

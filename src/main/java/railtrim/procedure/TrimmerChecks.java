@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import railtrim.circuit.Bridges;
-import railtrim.job.Entry;
-import railtrim.job.Fact;
 import railtrim.parts.Trimmers;
 import railtrim.procedure.Step.Finding;
 import railtrim.procedure.Step.Finding.Kind;
@@ -87,13 +85,7 @@ final class TrimmerChecks {
 
     /** Proven twice by ohms and twice not what the sums allow: no third try, for then an earlier reading is wrong. */
     static List<Finding> proof(Figures figures) {
-        long legs = figures.entry("leg.ohms").map(Entry::sequence).orElse(Long.MAX_VALUE);
-        long outside = figures.job().entries().stream()
-                .filter(entry -> entry.sequence() > legs
-                        && entry.fact() instanceof Fact.Alarm alarm
-                        && alarm.step().equals("first.on")
-                        && alarm.reason().equals("outside"))
-                .count();
+        long outside = LegProof.timesOutside(figures, "first.on", "leg.ohms");
         return outside < MOST_FIRST_POWERS ? List.of() : List.of(Findings.stops("stop.first-power", "legs"));
     }
 

@@ -30,10 +30,10 @@ import railtrim.quantity.Meter;
  */
 class SimulatedBoardTest {
     private static final int SETTINGS = 200;
-    private static final double MICROVOLTS = 2e-6;
+    static final double MICROVOLTS = 2e-6;
 
     /** Shows a nanovolt and a nanoohm and is never off, so that the bench's own sum is read and nothing else; it still draws its current. */
-    private static final Meter IDEAL = new Meter(
+    static final Meter IDEAL = new Meter(
             "ideal",
             List.of(new Meter.Range(1e3, new Accuracy(0, 0, 1e-9))),
             List.of(new Meter.Range(1e6, new Accuracy(0, 0, 1e-9))));

@@ -20,8 +20,6 @@ import railtrim.circuit.RegulatorFamilies;
 import railtrim.circuit.Simulator;
 import railtrim.heat.Heat;
 import railtrim.job.BuiltIn;
-import railtrim.quantity.Accuracy;
-import railtrim.quantity.Meter;
 
 /**
  * A part between any two pads of the practice bench, right or wrong, against the circuit simulator ngspice. Supplies are stiff but for the input's
@@ -30,13 +28,6 @@ import railtrim.quantity.Meter;
  */
 class SimulatedWrongPinsTest {
     private static final int SETTINGS = 200;
-    private static final double MICROVOLTS = 2e-6;
-
-    private static final Meter IDEAL = new Meter(
-            "ideal",
-            List.of(new Meter.Range(1e3, new Accuracy(0, 0, 1e-9))),
-            List.of(new Meter.Range(1e6, new Accuracy(0, 0, 1e-9))));
-
     private static final Node.Pair INPUT = new Node.Pair(Node.INPUT, Node.GROUND);
 
     @TempDir
@@ -55,7 +46,7 @@ class SimulatedWrongPinsTest {
                             chance)
                     .draw("board", Place.values()[number % 4]);
             Board board = as(drawn, chance);
-            Bench bench = new Bench(board, IDEAL, chance);
+            Bench bench = new Bench(board, SimulatedBoardTest.IDEAL, chance);
             List<Node.Pair> pairs = new ArrayList<>();
             for (Node one : Pads.of(board)) {
                 for (Node other : Pads.of(board)) {
@@ -201,7 +192,7 @@ class SimulatedWrongPinsTest {
             double read = setting.read();
             double by = Math.abs(read - Math.abs(simulated.get(i)));
             worst = Math.max(worst, by);
-            if (by > MICROVOLTS) {
+            if (by > SimulatedBoardTest.MICROVOLTS) {
                 off.add(i + ": " + read + " for " + simulated.get(i) + " " + setting.at() + " "
                         + setting.ohms() + " Ω, " + setting.probes() + " "
                         + setting.board().divider().place() + "\n" + setting.netlist());
