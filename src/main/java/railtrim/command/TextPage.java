@@ -146,13 +146,8 @@ final class TextPage {
     }
 
     void expected(Field.Expected expected, Unit unit) {
-        wrapped(
-                "  ",
-                words.of(
-                        "command.text.expected",
-                        Display.brief(expected.low(), unit),
-                        Display.brief(expected.high(), unit),
-                        words.of(expected.because())));
+        Display.Ends ends = Display.ends(expected.low(), expected.high(), unit);
+        wrapped("  ", words.of("command.text.expected", ends.low(), ends.high(), words.of(expected.because())));
     }
 
     void options(List<Field.Option> options) {

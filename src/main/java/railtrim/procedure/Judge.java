@@ -128,11 +128,12 @@ final class Judge {
         if (Mend.notUp(field.id(), value)) {
             return Message.of("verdict.rail-not-up", Display.volts(value));
         }
+        Display.Ends ends = Display.ends(expected.low(), expected.high(), field.unit());
         return Message.of(
                 field.measured() ? "verdict.outside" : "verdict.outside-written",
                 Display.of(value, field.unit()),
-                Display.brief(expected.low(), field.unit()),
-                Display.brief(expected.high(), field.unit()));
+                ends.low(),
+                ends.high());
     }
 
     /**

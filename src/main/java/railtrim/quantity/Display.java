@@ -58,11 +58,30 @@ public final class Display {
 
     /** As {@link #of} without trailing zeros, for ends of a range that are round numbers: "1 V", "3.291 V", "300 °C". */
     public static String brief(double value, Unit unit) {
-        String written = unit == Unit.VOLT ? volts(value) : of(value, unit);
+        String written = full(value, unit);
         int space = Math.max(written.indexOf(' '), 0);
         return written.indexOf('.') < 0
                 ? written
                 : written.substring(0, space).replaceFirst("\\.?0+$", "") + written.substring(space);
+    }
+
+    /** The two ends of a range, as {@link #ends} writes them. */
+    public record Ends(String low, String high) {}
+
+    /**
+     * The ends of a range with as many digits as each other: both without trailing zeros where both are round numbers ("1 V", "60 V"), else both in
+     * full ("2.830 V", "2.848 V").
+     */
+    public static Ends ends(double low, double high, Unit unit) {
+        Ends brief = new Ends(brief(low, unit), brief(high, unit));
+        Ends full = new Ends(full(low, unit), full(high, unit));
+        boolean round = (low == 0 || !brief.low().equals(full.low()))
+                && (high == 0 || !brief.high().equals(full.high()));
+        return round || !Double.isFinite(low) || !Double.isFinite(high) ? brief : full;
+    }
+
+    private static String full(double value, Unit unit) {
+        return unit == Unit.VOLT ? volts(value) : of(value, unit);
     }
 
     /**

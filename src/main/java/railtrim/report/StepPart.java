@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
+import railtrim.procedure.Field;
 import railtrim.procedure.Phase;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State.Status;
@@ -15,6 +16,7 @@ import railtrim.procedure.Step;
 import railtrim.quantity.Display;
 import railtrim.quantity.PlainText;
 import railtrim.quantity.RailSign;
+import railtrim.quantity.Unit;
 import railtrim.report.Checklist.Block;
 import railtrim.report.Checklist.Section;
 
@@ -83,11 +85,7 @@ final class StepPart {
         if (fact instanceof Fact.Reading reading) {
             RailSign sign = source.figures().sign(reading.field());
             String expected = source.expected(entry, reading)
-                    .map(range -> source.say(
-                            "report.step.range",
-                            Display.brief(sign.shown(range.low()), reading.unit()),
-                            Display.brief(sign.shown(range.high()), reading.unit()),
-                            source.say(range.because())))
+                    .map(range -> range(range, sign, reading.unit()))
                     .orElseGet(() -> source.say("report.step.no-range"));
             return Optional.of(List.of(
                     source.label(reading.field()),
@@ -108,6 +106,11 @@ final class StepPart {
             return Optional.of(List.of(source.label(power.step() + ".switch"), said, "", "", "", time, remark));
         }
         return Optional.empty();
+    }
+
+    private String range(Field.Expected range, RailSign sign, Unit unit) {
+        Display.Ends ends = Display.ends(sign.shown(range.low()), sign.shown(range.high()), unit);
+        return source.say("report.step.range", ends.low(), ends.high(), source.say(range.because()));
     }
 
     /** The way down is a loop: an earlier round's reading was not replaced. */

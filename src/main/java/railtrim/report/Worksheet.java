@@ -156,12 +156,12 @@ final class Worksheet {
         } catch (BadInput e) {
             range = Optional.empty();
         }
-        return range.map(found -> source.say(
-                        "worksheet.expected",
-                        Display.brief(found.low(), number.unit()),
-                        Display.brief(found.high(), number.unit()),
-                        source.say(found.because())))
+        return range.map(found -> expected(found, Display.ends(found.low(), found.high(), number.unit())))
                 .orElse("");
+    }
+
+    private String expected(Field.Expected range, Display.Ends ends) {
+        return source.say("worksheet.expected", ends.low(), ends.high(), source.say(range.because()));
     }
 
     /** The key with 1, 2 and so on behind it, as many as there are. */

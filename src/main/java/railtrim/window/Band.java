@@ -1,6 +1,7 @@
 package railtrim.window;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Parent;
@@ -76,7 +77,7 @@ final class Band {
         State state = desk.state();
         Step step = desk.shown().step();
         boolean makeSafe = desk.makingSafe();
-        showPower(makeSafe, need(desk));
+        showPower(kind(desk), need(desk));
         showMenu(makeSafe);
         OptionalDouble last = state.figures().rail();
         rail.setText(
@@ -112,14 +113,21 @@ final class Band {
         return need == PowerNeed.TO_OFF && dead ? PowerNeed.OFF : need;
     }
 
-    private void showPower(boolean makeSafe, PowerNeed need) {
-        String kind = makeSafe
-                ? "make-safe"
-                : need.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    /** After a break nobody knows how the board stands, until its rail is read. */
+    private static String kind(Desk desk) {
+        if (desk.makingSafe()) {
+            return "make-safe";
+        }
+        boolean back =
+                desk.state().card().filter(State.Card.Resume.class::isInstance).isPresent();
+        return back ? "prove" : need(desk).name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private void showPower(String kind, PowerNeed need) {
         String styleClass = "power-" + kind;
         if (!power.getStyleClass().contains(styleClass)) {
             power.getStyleClass().setAll("power", styleClass);
-            powerWord.setText(words.of(makeSafe ? "card.safe.title" : "power." + kind));
+            powerWord.setText(words.of("make-safe".equals(kind) ? "card.safe.title" : "power." + kind));
             powerSign
                     .getChildren()
                     .setAll((need.startsOn() || need.endsOn() ? Icon.POWER_ON : Icon.POWER_OFF).draw(20));

@@ -20,6 +20,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Text;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Together;
 
 /** Any number on the page can be copied: from the menu that the right button or the menu key opens, or with Ctrl C where the focus is. */
 final class CopyNumber {
@@ -48,7 +49,7 @@ final class CopyNumber {
     /** The numbers of a text in the order they stand in, each once, with the unit and a minus that other programs take. */
     static List<String> numbers(String text) {
         Set<String> found = new LinkedHashSet<>();
-        NUMBER.matcher(text)
+        NUMBER.matcher(Together.plain(text))
                 .results()
                 .forEach(number -> found.add(number.group().replace('−', '-')));
         return List.copyOf(found);
@@ -106,7 +107,7 @@ final class CopyNumber {
             return;
         }
         if (node instanceof Text text && !text.getText().isBlank() && wanted.test(text)) {
-            texts.add(text.getText());
+            texts.add(Together.plain(text.getText()));
         } else if (node instanceof Parent parent) {
             parent.getChildrenUnmodifiable().forEach(child -> collect(child, wanted, texts));
         }

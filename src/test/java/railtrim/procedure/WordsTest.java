@@ -247,7 +247,7 @@ class WordsTest {
         gradeOfAtMost(8, "stop-rule.on");
         assertTrue(text("stop-rule.on").contains("? Pull the plug"), "the plug comes before any button");
         each(
-                Stream.of("power.off", "power.on", "power.to-on", "power.to-off"),
+                Stream.of("power.off", "power.on", "power.to-on", "power.to-off", "power.prove"),
                 key -> assertTrue(text(key).length() <= 20, key));
     }
 

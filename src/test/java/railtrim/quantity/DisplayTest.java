@@ -131,6 +131,17 @@ class DisplayTest {
     }
 
     @Test
+    void theEndsOfARangeHaveAsManyDigitsAsEachOther() {
+        assertEquals(new Display.Ends("2.830 V", "2.848 V"), Display.ends(2.83, 2.848, Unit.VOLT));
+        assertEquals(new Display.Ends("46.95 Ω", "95.00 Ω"), Display.ends(46.951, 95.0, Unit.OHM));
+        assertEquals(new Display.Ends("1 V", "60 V"), Display.ends(1, 60, Unit.VOLT));
+        assertEquals(new Display.Ends("300 °C", "370 °C"), Display.ends(300, 370, Unit.CELSIUS));
+        assertEquals(new Display.Ends("188 Ω", "417 Ω"), Display.ends(188, 417, Unit.OHM));
+        assertEquals(new Display.Ends("0 Ω", "1 Ω"), Display.ends(0, 1, Unit.OHM));
+        assertEquals("3 V", Display.ends(3, Double.POSITIVE_INFINITY, Unit.VOLT).low());
+    }
+
+    @Test
     void aCommaIsReadBackAsAPoint() {
         assertEquals("one point two three four volts", Display.inWords(QuantityReader.read("1,234 V", Unit.VOLT)));
     }

@@ -148,8 +148,9 @@ final class CoreNumbers {
                 .flatMap(field -> attempt(() -> field.expected().apply(before)).flatMap(range -> range))
                 .ifPresent(range -> {
                     double sign = wished(after, reading.field()) ? -1 : 1;
-                    say(Display.brief(sign * range.low(), reading.unit()));
-                    say(Display.brief(sign * range.high(), reading.unit()));
+                    Display.Ends ends = Display.ends(sign * range.low(), sign * range.high(), reading.unit());
+                    say(ends.low());
+                    say(ends.high());
                     say(range.because());
                 });
     }

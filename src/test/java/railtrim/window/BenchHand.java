@@ -25,6 +25,7 @@ import railtrim.quantity.Display;
 import railtrim.quantity.Meter;
 import railtrim.quantity.QuantityReader;
 import railtrim.quantity.Unit;
+import railtrim.window.kit.Together;
 
 /**
  * A person at the practice bench of the window, who asks for the hint, does on the bench what it says with the bench's own controls, reads the
@@ -467,6 +468,6 @@ final class BenchHand {
     }
 
     String text(String id) {
-        return ((Labeled) window.node(id)).getText();
+        return Together.plain(((Labeled) window.node(id)).getText());
     }
 }

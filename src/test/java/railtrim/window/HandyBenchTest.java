@@ -121,7 +121,6 @@ class HandyBenchTest {
             double before = top(window, "down.seen", "well");
             assertTrue(desk.course().dwellLeft() > 0);
             hand.press("wait");
-            window.layOut();
             assertEquals(0, desk.course().dwellLeft());
             assertEquals(before, top(window, "down.seen", "well"), 1);
         }
@@ -140,7 +139,7 @@ class HandyBenchTest {
     }
 
     private static double top(Opened window, String field, String option) throws TimeoutException {
-        window.layOut();
+        window.frames();
         return window.fx(
                 () -> window.node(Ids.option(field, option)).localToScene(0, 0).getY());
     }

@@ -289,6 +289,7 @@ class SlipsAtTheWindowTest {
         open(file);
         SlippingPerson later = person();
         assertInstanceOf(State.Card.Resume.class, state(later).card().orElseThrow());
+        later.sees("power.prove");
         later.sees("card.resume.action");
         later.types("resume.rail", "3.3 V");
         assertTrue(state(later).card().isPresent());

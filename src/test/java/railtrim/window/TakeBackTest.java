@@ -17,6 +17,7 @@ import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
+import railtrim.window.kit.Together;
 
 /** Ctrl Z: what it would do is shown first, Escape leaves all as it is. */
 class TakeBackTest {
@@ -78,7 +79,7 @@ class TakeBackTest {
     }
 
     private static String shown(Opened window, String kind) {
-        return ((Labeled) window.shell.scene().getRoot().lookup(kind)).getText();
+        return Together.plain(((Labeled) window.shell.scene().getRoot().lookup(kind)).getText());
     }
 
     private static void undo(Opened window) throws Exception {

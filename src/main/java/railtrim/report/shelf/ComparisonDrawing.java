@@ -19,7 +19,7 @@ import railtrim.threshold.FailVoltage;
 /** Fail voltages with their brackets, against the clock where all are known, else against the load's current, else one beside the other. */
 final class ComparisonDrawing {
     private static final int WIDTH = 680;
-    private static final int HEIGHT = 300;
+    private static final int HEIGHT = 312;
     private static final double LEFT = 76;
     private static final double RIGHT = 640;
     private static final double TOP = 30;
@@ -50,10 +50,47 @@ final class ComparisonDrawing {
         frame(volts);
         String across = across(volts);
         shapes.add(new Shape.Label((LEFT + RIGHT) / 2, BOTTOM + 38, across, "plain", "middle"));
+        key();
         String said = pieces.stream().map(this::said).collect(Collectors.joining("; "));
         return new Block.Picture(
                 new Drawing(WIDTH, HEIGHT, words.of("shelf.compare.picture"), shapes),
                 words.of("shelf.compare.in-words", said));
+    }
+
+    /** What each mark stands for, beside the mark itself; only those that are in the picture. */
+    private void key() {
+        List<String> marks = new ArrayList<>();
+        if (pieces.stream().anyMatch(piece -> piece.fail().orElseThrow().faultSeen())) {
+            marks.add("fault");
+            marks.add("good");
+        }
+        if (!pieces.stream().allMatch(piece -> piece.fail().orElseThrow().faultSeen())) {
+            marks.add("tried");
+        }
+        if (pieces.stream().anyMatch(piece -> piece.fitted().isPresent())) {
+            marks.add("left");
+        }
+        for (int i = 0; i < marks.size(); i++) {
+            double x = LEFT + i * (RIGHT - LEFT) / marks.size();
+            double y = HEIGHT - 14.0;
+            sign(marks.get(i), x, y);
+            shapes.add(new Shape.Label(
+                    x + CAP + 6, y + 4, words.of("shelf.compare.key." + marks.get(i)), "plain", "start"));
+        }
+    }
+
+    private void sign(String mark, double x, double y) {
+        switch (mark) {
+            case "fault" -> cross(x, y);
+            case "good" -> shapes.add(new Shape.Line(x - CAP, y, x + CAP, y, "thin"));
+            case "tried" -> shapes.add(new Shape.Line(x - CAP, y, x + CAP, y, "thick"));
+            default -> shapes.add(new Shape.Dot(x, y));
+        }
+    }
+
+    private void cross(double x, double y) {
+        shapes.add(new Shape.Line(x - 5, y - 5, x + 5, y + 5, "thick"));
+        shapes.add(new Shape.Line(x - 5, y + 5, x + 5, y - 5, "thick"));
     }
 
     private void frame(Axis volts) {
@@ -135,8 +172,7 @@ final class ComparisonDrawing {
         shapes.add(new Shape.Line(x, low, x, high, "thin"));
         shapes.add(new Shape.Line(x - CAP, high, x + CAP, high, "thin"));
         if (fail.faultSeen()) {
-            shapes.add(new Shape.Line(x - 5, low - 5, x + 5, low + 5, "thick"));
-            shapes.add(new Shape.Line(x - 5, low + 5, x + 5, low - 5, "thick"));
+            cross(x, low);
         } else {
             shapes.add(new Shape.Line(x - CAP, low, x + CAP, low, "thick"));
         }

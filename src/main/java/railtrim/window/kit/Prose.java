@@ -10,6 +10,15 @@ final class Prose extends Label {
         super(text);
         setWrapText(true);
         setMinHeight(USE_PREF_SIZE);
+        keepTogether(text);
+        textProperty().addListener((of, was, is) -> keepTogether(is));
+    }
+
+    private void keepTogether(String text) {
+        String together = Together.of(text);
+        if (!together.equals(text)) {
+            setText(together);
+        }
     }
 
     @Override

@@ -2,6 +2,7 @@ package railtrim.window.picture;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import javafx.scene.Node;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
@@ -53,6 +54,18 @@ public final class Pictures {
                 : new MeterDrawing(MeterData.of(state.figures()), words);
     }
 
+    /** All that can be bought; once one was bought, that one alone. */
+    private static Drawing resistors(State state, Words words) {
+        ResistorsData data = ResistorsData.of(state.figures());
+        if (!state.current().step().id().equals("hand") || data.picked().isEmpty()) {
+            return new ResistorsDrawing(data, words);
+        }
+        // The first reading stays hidden until the second was taken without it.
+        boolean twice = state.figures().ohms("hand.again").isPresent();
+        OptionalDouble measured = twice ? state.figures().ohms("hand.ohms") : OptionalDouble.empty();
+        return new HandDrawing(data.picked().orElseThrow(), measured, data.sign(), words);
+    }
+
     static Drawing drawing(Step.Picture kind, State state, Words words) {
         return switch (kind) {
             case DIVIDER -> new DividerDrawing(DividerData.of(state), words);
@@ -64,7 +77,7 @@ public final class Pictures {
             case TRIMMER -> new TrimmerDrawing(TrimmerData.of(state), words);
             case METER -> meter(state, words);
             case BUDGET -> new BudgetDrawing(BudgetData.of(state.figures()), words);
-            case RESISTORS -> new ResistorsDrawing(ResistorsData.of(state.figures()), words);
+            case RESISTORS -> resistors(state, words);
             case FAULTS -> new FaultsDrawing(FaultsData.of(state.figures()), words);
             case HEAT -> new HeatDrawing(HeatData.of(state.figures()), words);
         };

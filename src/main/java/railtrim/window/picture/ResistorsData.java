@@ -38,6 +38,10 @@ record ResistorsData(
             double highest,
             boolean picked) {}
 
+    Optional<Row> picked() {
+        return rows.stream().filter(Row::picked).findFirst();
+    }
+
     static ResistorsData of(Figures figures) {
         double tolerance = figures.tolerance().orElse(0.01);
         Optional<Resistors.Candidate> chosen = figures.chosen();

@@ -1,12 +1,7 @@
 package railtrim.window.picture;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import railtrim.parts.Bands;
-import railtrim.parts.Resistors;
 import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.picture.Detail.Area;
@@ -22,6 +17,8 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     private static final double SPLIT = 0.58;
     private static final double LEFT = 10;
     private static final double NUMBER = 18;
+    /** The thickness of one body. */
+    private static final double BODY = 13;
 
     @Override
     public void drawOn(Sheet sheet) {
@@ -62,6 +59,10 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
             sheet.detail(said(data.rows().get(i)), part, interval);
         }
         legend(sheet, ladderBottom + 26);
+    }
+
+    private ResistorArt art() {
+        return new ResistorArt(words);
     }
 
     private VoltScale scale(double bottom) {
@@ -124,13 +125,13 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
         }
         double start = top + 3;
         number(sheet, index, LEFT + 7, start + 20);
-        parts(sheet, row, LEFT + NUMBER, start + 20, right - LEFT - NUMBER - 6);
+        art().draw(sheet, row, LEFT + NUMBER, start + 20, right - LEFT - NUMBER - 6, BODY);
         double room = right - LEFT - 6;
-        sheet.writeWithin(named(row), LEFT, start + 48, room, Align.LEFT, Type.STRONG, Ink.TEXT);
+        sheet.writeWithin(art().named(row), LEFT, start + 48, room, Align.LEFT, Type.STRONG, Ink.TEXT);
         sheet.write(data.sign().volts(row.voltage()), LEFT, start + 62, Align.LEFT, Type.SMALL, Ink.TEXT);
         sheet.write(range(row), right - 6, start + 62, Align.RIGHT, Type.SMALL, Ink.QUIET);
         int lines = (int) ((high - ROW - 6) / Type.SMALL.lead());
-        String colours = colours(row);
+        String colours = art().colours(row);
         // Names that would be cut are left to the detail.
         if (lines > 0 && sheet.linesOf(colours, room, lines + 1, Type.SMALL) <= lines) {
             sheet.writeLines(colours, LEFT, start + 77, room, lines, Align.LEFT, Type.SMALL, Ink.QUIET);
@@ -168,63 +169,11 @@ record ResistorsDrawing(ResistorsData data, Words words) implements Drawing {
     private String said(Row row) {
         return words.of(
                 row.picked() ? "picture.resistors.says.picked" : "picture.resistors.says.row",
-                named(row),
-                colours(row),
+                art().named(row),
+                art().colours(row),
                 data.sign().volts(row.voltage()),
                 data.sign().volts(row.lowest()),
                 data.sign().volts(row.highest()));
-    }
-
-    private void parts(Sheet sheet, Row row, double left, double y, double wide) {
-        if (row.arrangement() == Resistors.Arrangement.PARALLEL) {
-            sheet.strokes(Ink.WIRE, left + 12, y - 9, left + 6, y - 9, left + 6, y + 9, left + 12, y + 9);
-            double end = left + wide - 12;
-            sheet.strokes(Ink.WIRE, end, y - 9, end + 6, y - 9, end + 6, y + 9, end, y + 9);
-            for (int i = 0; i < row.bands().size(); i++) {
-                part(sheet, row.bands().get(i), left + 12, y - 9 + 18 * i, wide - 24);
-            }
-            return;
-        }
-        double each = wide / row.bands().size();
-        for (int i = 0; i < row.bands().size(); i++) {
-            part(sheet, row.bands().get(i), left + i * each, y, each);
-        }
-    }
-
-    private void part(Sheet sheet, List<Bands.Colour> bands, double x, double y, double wide) {
-        double bodyLeft = x + 10;
-        double bodyWide = wide - 20;
-        sheet.line(x, y, x + wide, y, Ink.WIRE);
-        sheet.box(bodyLeft, y - 6.5, bodyWide, 13, 5, Ink.RESISTOR_BODY);
-        if (bands.isEmpty()) {
-            return;
-        }
-        int count = bands.size();
-        double step = (bodyWide - 16) / count;
-        for (int i = 0; i < count; i++) {
-            // The last band, the tolerance, stands apart.
-            double at = i == count - 1 ? bodyLeft + bodyWide - 11 : bodyLeft + 6 + i * step;
-            sheet.box(at, y - 6.5, Math.min(5, step * 0.6), 13, 0, Ink.valueOf("BAND_" + bands.get(i)));
-        }
-    }
-
-    private String named(Row row) {
-        String sign = words.of("picture.resistors." + row.arrangement().id());
-        return row.values().stream().map(Display::part).collect(Collectors.joining(" " + sign + " "));
-    }
-
-    private String colours(Row row) {
-        List<String> each = new ArrayList<>();
-        for (List<Bands.Colour> bands : row.bands()) {
-            each.add(
-                    bands.isEmpty()
-                            ? words.of("picture.resistors.printed")
-                            : bands.stream()
-                                    .map(colour -> words.of(
-                                            "picture.band." + colour.name().toLowerCase(Locale.ROOT)))
-                                    .collect(Collectors.joining(" ")));
-        }
-        return String.join("; ", each);
     }
 
     @Override

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import railtrim.procedure.Words;
 import railtrim.report.shelf.Comparison;
@@ -15,6 +16,9 @@ import railtrim.window.kit.Handle;
 
 /** Where several jobs fail, beside each other: the plot, and the same figures as a table. */
 final class CompareView {
+    /** Room for a scroll bar that lies along the bottom, in pixels. */
+    private static final double BAR = 14;
+
     private final Words words;
     private final Comparison comparison;
 
@@ -40,17 +44,19 @@ final class CompareView {
         return scroll;
     }
 
-    /** With large text the table is wider than the window; the plot above it is not to grow with it. */
-    private Node wide(Node table) {
+    /** Words take more lines before the table grows wider than the window; the plot above it is not to grow with it. */
+    private Node wide(Region table) {
         ScrollPane scroll = new ScrollPane(table);
+        scroll.setFitToWidth(true);
         scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setMinHeight(ScrollPane.USE_PREF_SIZE);
+        // As high as the lines it really takes, and the bar below them.
+        scroll.minHeightProperty().bind(table.heightProperty().add(BAR));
         scroll.setAccessibleText(words.of("shelf.compare.part"));
         scroll.getStyleClass().add("step-scroll");
         return scroll;
     }
 
-    private Node table() {
+    private Region table() {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("shelf-grid");
         List<List<String>> rows = comparison.rows();
@@ -71,7 +77,11 @@ final class CompareView {
             Label cell = Build.label(cells.get(i), styleClass);
             boolean wraps = i > 0 && i <= Comparison.LAST_TEXT;
             cell.setWrapText(wraps);
-            cell.setMinWidth(wraps ? 0 : javafx.scene.layout.Region.USE_PREF_SIZE);
+            if (wraps) {
+                cell.getStyleClass().add("shelf-words");
+            } else {
+                cell.setMinWidth(Region.USE_PREF_SIZE);
+            }
             GridPane.setHalignment(cell, i <= Comparison.LAST_TEXT ? HPos.LEFT : HPos.RIGHT);
             grid.add(cell, i, index);
         }

@@ -168,6 +168,18 @@ class PictureDataTest {
     }
 
     @Test
+    void inTheHandTheChosenResistorIsShownAloneAndItsFirstReadingOnlyWithTheSecond() {
+        State first = asking("hand", "hand.ohms");
+        HandDrawing untouched = (HandDrawing) Pictures.drawing(Step.Picture.RESISTORS, first, Samples.WORDS);
+        assertTrue(untouched.row().picked());
+        assertTrue(untouched.measured().isEmpty());
+        State second = first(state -> state.current().missing().equals(List.of("hand.again")));
+        assertTrue(second.figures().ohms("hand.ohms").isPresent());
+        HandDrawing hidden = (HandDrawing) Pictures.drawing(Step.Picture.RESISTORS, second, Samples.WORDS);
+        assertTrue(hidden.measured().isEmpty(), "the first reading must not sway the second");
+    }
+
+    @Test
     void aCutMiddleLegIsProbedAtTheTab() {
         PackageData data = new PackageData(
                 Optional.of(Outline.TO_252),

@@ -421,6 +421,15 @@ final class Samples {
     }
 
     private static void resistors(Map<String, Drawing> all) {
+        all.put("hand-one", new HandDrawing(row(Resistors.Arrangement.SINGLE, 3.02, true, 715), none(), PLUS, WORDS));
+        all.put(
+                "hand-row",
+                new HandDrawing(
+                        row(Resistors.Arrangement.SERIES, 3.02, true, 127_000, 249_000), some(375_800), MINUS, WORDS));
+        all.put(
+                "hand-side-by-side",
+                new HandDrawing(
+                        row(Resistors.Arrangement.PARALLEL, 3.026, true, 1000, 2610), some(722.6), PLUS, WORDS));
         all.put(
                 "resistors-empty",
                 new ResistorsDrawing(new ResistorsData(List.of(), none(), none(), some(693.9), PLUS), WORDS));
