@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.job.Origin;
+import railtrim.procedure.Outlook;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
@@ -137,9 +138,9 @@ final class Band {
 
     /** Counts the steps of this job, and the one that is shown even where it is not needed any more. */
     private String position(State state, Step step) {
+        Outlook outlook = new Outlook(state);
         List<State.StepState> asked = state.steps().stream()
-                .filter(each -> each.status() != State.Status.NOT_NEEDED
-                        || each.step().id().equals(step.id()))
+                .filter(each -> outlook.expected(each) || each.step().id().equals(step.id()))
                 .toList();
         long before = asked.stream()
                 .takeWhile(each -> !each.step().id().equals(step.id()))

@@ -14,8 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import railtrim.procedure.Outlook;
 import railtrim.procedure.Phase;
-import railtrim.procedure.State.Status;
 import railtrim.procedure.State.StepState;
 import railtrim.procedure.Words;
 import railtrim.window.kit.Build;
@@ -227,13 +227,13 @@ final class WayPane {
         if (within.stream().anyMatch(each -> mark(each) == Mark.HERE)) {
             return Mark.HERE;
         }
-        if (within.stream().anyMatch(each -> each.status() == Status.STALE)) {
+        if (within.stream().anyMatch(each -> mark(each) == Mark.AGAIN)) {
             return Mark.AGAIN;
         }
-        if (within.stream().allMatch(each -> each.status() == Status.NOT_NEEDED)) {
+        if (within.stream().allMatch(each -> mark(each) == Mark.NOT_NEEDED)) {
             return Mark.NOT_NEEDED;
         }
-        boolean ahead = within.stream().anyMatch(each -> each.status() == Status.LOCKED);
+        boolean ahead = within.stream().anyMatch(each -> mark(each) == Mark.AHEAD);
         return ahead ? Mark.AHEAD : Mark.DONE;
     }
 
@@ -244,10 +244,10 @@ final class WayPane {
                 : switch (each.status()) {
                     case DONE -> Mark.DONE;
                     case CURRENT -> Mark.HERE;
-                    case STALE -> Mark.AGAIN;
+                    case STALE -> new Outlook(desk.state()).nextRound(each) ? Mark.AHEAD : Mark.AGAIN;
                     case SKIPPED -> Mark.SKIPPED;
                     case LOCKED -> Mark.AHEAD;
-                    case NOT_NEEDED -> Mark.NOT_NEEDED;
+                    case NOT_NEEDED -> new Outlook(desk.state()).expected(each) ? Mark.AHEAD : Mark.NOT_NEEDED;
                 };
     }
 }

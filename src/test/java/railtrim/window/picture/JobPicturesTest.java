@@ -13,6 +13,7 @@ import javafx.scene.Node;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import railtrim.practice.Jobs;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;
 

@@ -15,6 +15,7 @@ import railtrim.circuit.Place;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
+import railtrim.practice.Jobs;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.procedure.Step;

@@ -1,25 +1,20 @@
-package railtrim.window.picture;
+package railtrim.practice;
 
 import java.util.ArrayList;
 import java.util.List;
 import railtrim.job.BuiltIn;
 import railtrim.job.MemoryLog;
-import railtrim.practice.Answer;
-import railtrim.practice.Bench;
-import railtrim.practice.Board;
-import railtrim.practice.Hand;
-import railtrim.practice.Rehearsal;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
 import railtrim.quantity.Meter;
 
 /** Whole jobs, played on a practice board, state by state. */
-final class Jobs {
+public final class Jobs {
     private Jobs() {}
 
     /** Every state from the first screen to the last. */
-    static List<State> states(String board, long seed) {
+    public static List<State> states(String board, long seed) {
         Board practice = Board.of(BuiltIn.text("demo-data/boards/" + board + ".json"));
         Bench bench = new Bench(practice, Meter.middle(), Rehearsal.chance(seed));
         Course course = new Course(Procedure.builtIn(), new MemoryLog(board, bench));
