@@ -8,6 +8,7 @@ import railtrim.procedure.Caution;
 import railtrim.procedure.Field;
 import railtrim.procedure.Figures;
 import railtrim.procedure.Labels;
+import railtrim.procedure.Outlook;
 import railtrim.procedure.Phase;
 import railtrim.procedure.PowerNeed;
 import railtrim.procedure.State;
@@ -63,13 +64,13 @@ final class TextPage {
     void step(State state) {
         Step step = state.current().step();
         String phase = words.of("phase." + step.phase().id());
-        int number = state.steps().indexOf(state.current()) + 1;
+        List<State.StepState> expected = new Outlook(state).steps();
         rule();
         say(
                 "command.text.where",
                 phase,
-                Integer.toString(number),
-                Integer.toString(state.steps().size()),
+                Integer.toString(expected.indexOf(state.current()) + 1),
+                Integer.toString(expected.size()),
                 words.of("power." + Named.word(step.power())).toUpperCase(Locale.ROOT));
         rail(state);
         levels(state);

@@ -279,10 +279,17 @@ final class TextWizard {
                 page.outside(course.state().current().step());
             }
             doubt = Optional.of(new Doubt(field, text));
-            page.say("command.text.again");
+            page.say(written(field) ? "command.text.again-written" : "command.text.again");
         } else if (verdict instanceof Verdict.Refuse refuse) {
             page.tell("✗ ", refuse.says());
         }
+    }
+
+    /** Whether it was copied or chosen; no meter shows it. */
+    private boolean written(String field) {
+        return course.field(field)
+                .filter(each -> each instanceof Field.Number number && !number.measured())
+                .isPresent();
     }
 
     private void accepted(Verdict.Accept accept) {

@@ -93,6 +93,13 @@ class TextWizardTest {
     }
 
     @Test
+    void aNumberThatWasCopiedIsLookedAtAgainAndNotMeasured() {
+        wizard.types("mains", "closed", "blue synth", "adapter", "72V");
+        assertTrue(wizard.screen().contains("Look again"), wizard.screen());
+        assertFalse(wizard.screen().contains("If the meter really shows this"), wizard.screen());
+    }
+
+    @Test
     void backOpensTheStepBefore() {
         wizard.types(SCOPE);
         wizard.types("back");
