@@ -68,6 +68,8 @@ class BenchGallery {
             hand.press("bench-minute");
         }
         keep("hot", "pad-ground");
+        press(hand, "pad-input", "pad-ground");
+        keep("input", "pad-ground");
         keep("power", "bench-warmth");
     }
 

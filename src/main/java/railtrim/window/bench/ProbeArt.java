@@ -9,6 +9,9 @@ import railtrim.practice.Node;
 
 /** One probe on its pad: the tip, the grip, and the lead that goes off the board below. */
 final class ProbeArt {
+    /** Left of this the chip is in the way of a lead to the middle. */
+    private static final double EDGE = 92;
+
     private final Line tip;
     private final Line grip;
     private final CubicCurve lead = new CubicCurve();
@@ -38,7 +41,9 @@ final class ProbeArt {
     private void show(Point2D pad) {
         // Above the middle of the board a probe comes from below, in its lowest part it has to lie flat.
         double down = pad.getY() > Spots.HEIGHT - 70 ? 0.45 : 1;
-        Point2D way = new Point2D(lean, down).normalize();
+        // Beside the chip it keeps to the edge of the board, or it would lie on the chip’s temperature.
+        boolean edge = pad.getX() < EDGE;
+        Point2D way = new Point2D(edge ? -Math.abs(lean) : lean, down).normalize();
         Point2D start = pad.add(way.multiply(16));
         Point2D end = pad.add(way.multiply(44));
         set(tip, pad.add(way.multiply(2)), start);
@@ -47,7 +52,7 @@ final class ProbeArt {
         lead.setStartY(end.getY());
         lead.setControlX1(end.getX() + 30 * way.getX());
         lead.setControlY1(Math.min(Spots.HEIGHT, end.getY() + 40 * way.getY()));
-        double foot = 185 + 34 * Math.signum(lean);
+        double foot = edge ? 32 + 10 * Math.signum(lean) : 185 + 34 * Math.signum(lean);
         lead.setControlX2(foot);
         lead.setControlY2(Spots.HEIGHT - 20);
         lead.setEndX(foot);
