@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import railtrim.procedure.Words;
+import railtrim.window.kit.Together;
 import railtrim.window.picture.Detail.Area;
 
 /** What a picture is drawn on: marks collected in the order they lie on one another. */
@@ -145,7 +146,7 @@ final class Sheet {
     private List<String> broken(String text, double room, Type type, int most) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : Together.of(text.strip()).split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (line.isEmpty() || widthOf(longer, type) <= room) {
                 line = longer;
@@ -160,7 +161,7 @@ final class Sheet {
             int last = kept.size() - 1;
             kept.set(last, kept.get(last) + " " + lines.get(kept.size()));
         }
-        kept.replaceAll(each -> cut(each, room, type));
+        kept.replaceAll(each -> cut(Together.plain(each), room, type));
         return kept;
     }
 
