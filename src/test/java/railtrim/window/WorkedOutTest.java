@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.StepSums;
 import railtrim.procedure.Sum;
+import railtrim.window.kit.Together;
 
 /** What a step works out can be followed: each of its sums has a button that opens it, and what is good to know stands together. */
 class WorkedOutTest {
@@ -68,7 +69,7 @@ class WorkedOutTest {
                             .map(finding -> window.words.of(finding.message()))
                             .toList(),
                     findings.lookupAll(".finding-message").stream()
-                            .map(label -> ((Label) label).getText())
+                            .map(label -> Together.plain(((Label) label).getText()))
                             .toList());
             assertEquals(1, findings.lookupAll(".finding-word").size());
         }
