@@ -21,8 +21,7 @@ final class OutcomeSheet {
         this.words = words;
     }
 
-    // ---- one
-    // ---------------------------------------------------------------------------------------------------------
+    // ---- one ----
 
     Sheet of(Outcome outcome) {
         Sheet sheet = new Sheet()
@@ -64,8 +63,7 @@ final class OutcomeSheet {
         magnitude.ifPresent(volts -> sheet.pair(words.of(key), Display.volts(volts)));
     }
 
-    // ---- many
-    // --------------------------------------------------------------------------------------------------------
+    // ---- many ----
 
     Answer of(Tally tally) {
         Map<String, Object> json = tally.values();
@@ -131,8 +129,7 @@ final class OutcomeSheet {
         return table;
     }
 
-    // ---- both
-    // --------------------------------------------------------------------------------------------------------
+    // ---- both ----
 
     private String name(Slip slip) {
         return words.of("command.rehearse.slip." + slip.id());

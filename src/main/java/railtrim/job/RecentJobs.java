@@ -43,12 +43,6 @@ public final class RecentJobs {
                 .toList());
     }
 
-    /** Takes a file off the list; the file itself stays. @return false where the list could not be written */
-    public boolean forget(Path file) {
-        Path whole = file.toAbsolutePath().normalize();
-        return write(kept().stream().filter(path -> !path.equals(whole)).toList());
-    }
-
     private List<Path> kept() {
         try {
             if (!Files.isRegularFile(list) || Files.size(list) > LARGEST_BYTES) {

@@ -90,8 +90,7 @@ final class SlipDeeds {
         };
     }
 
-    // ---- on paper
-    // ----------------------------------------------------------------------------------------------------
+    // ---- on paper ----
 
     /** What the hand did after all, where a slip came to nothing; given once. */
     Optional<Answer> afterAll() {
@@ -182,8 +181,7 @@ final class SlipDeeds {
         return Optional.empty();
     }
 
-    // ---- with the iron
-    // -----------------------------------------------------------------------------------------------
+    // ---- with the iron ----
 
     private Optional<Part> added(State state) {
         boolean fitting = state.current().step().id().equals("fit");
@@ -233,8 +231,7 @@ final class SlipDeeds {
         return Optional.of(answer);
     }
 
-    // ---- with the board on
-    // -------------------------------------------------------------------------------------------
+    // ---- with the board on ----
 
     /** A good deal too far, before the eye comes back to the meter. */
     private Optional<Answer> overshot(State state, Course course) {
@@ -268,8 +265,7 @@ final class SlipDeeds {
         return state.figures().history(id).size() == 1 ? Optional.of(new Answer.Picked(id, "cold")) : Optional.empty();
     }
 
-    // ---- putting right
-    // -----------------------------------------------------------------------------------------------
+    // ---- putting right ----
 
     /** Whether the slip can be seen on the bench now: a dry joint only once it has opened. */
     boolean shows(Slip slip) {

@@ -80,8 +80,7 @@ final class Slips implements Worker {
         return cases.stream().map(Case::made).toList();
     }
 
-    // ---- doing
-    // -------------------------------------------------------------------------------------------------------
+    // ---- doing ----
 
     @Override
     public Answer next(State state, Course course) {
@@ -161,8 +160,7 @@ final class Slips implements Worker {
         return Optional.empty();
     }
 
-    // ---- hearing
-    // -----------------------------------------------------------------------------------------------------
+    // ---- hearing ----
 
     @Override
     public void hear(Answer answer, Verdict verdict, State after) {
@@ -282,8 +280,7 @@ final class Slips implements Worker {
         made.at = answering;
     }
 
-    // ---- mending
-    // -----------------------------------------------------------------------------------------------------
+    // ---- mending ----
 
     /** What was found wrong with the wiring is mended with the power off, and proven again. A stop that a slip brought about is gone back from. */
     private Optional<Answer> mend(State state) {

@@ -94,8 +94,7 @@ final class Build {
         return this;
     }
 
-    // ---- fields
-    // ------------------------------------------------------------------------------------------------------
+    // ---- fields ----
 
     Build text(String field, boolean required) {
         return text(field, required, ALWAYS);

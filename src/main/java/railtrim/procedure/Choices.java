@@ -77,8 +77,7 @@ final class Choices {
                 .toList();
     }
 
-    // ---- candidates
-    // --------------------------------------------------------------------------------------------------
+    // ---- candidates ----
 
     static String trimmerId(Trimmers.Candidate candidate) {
         String one = Math.round(candidate.nominal()) + "x" + candidate.turns();

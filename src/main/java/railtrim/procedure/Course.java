@@ -58,8 +58,7 @@ public final class Course {
         return state;
     }
 
-    // ---- answers
-    // -------------------------------------------------------------------------------------------------------
+    // ---- answers ----
 
     /** Answers a number or text field of the current step or card. {@code sure}: "the meter really shows this". */
     public Verdict type(String field, String text, boolean sure) {
@@ -190,8 +189,7 @@ public final class Course {
         return Optional.empty();
     }
 
-    // ---- what may be answered now
-    // --------------------------------------------------------------------------------------
+    // ---- what may be answered now ----
 
     private record Place(Step step, Field field, Optional<StepState> standing) {}
 
@@ -300,8 +298,7 @@ public final class Course {
                 .flatMap(number -> Judge.expected(state.figures(), number));
     }
 
-    // ---- dwell
-    // -----------------------------------------------------------------------------------------------------------
+    // ---- dwell ----
 
     /** Seconds of dwell still to wait before the current step's readings are taken, 0 when none. */
     public long dwellLeft() {
@@ -323,8 +320,7 @@ public final class Course {
         return early ? Optional.of(refuse("verdict.dwell", String.valueOf(left))) : Optional.empty();
     }
 
-    // ---- the rest
-    // --------------------------------------------------------------------------------------------------------
+    // ---- the rest ----
 
     public Verdict acknowledge(String caution) {
         if (returned()) {

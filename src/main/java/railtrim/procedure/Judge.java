@@ -22,8 +22,7 @@ final class Judge {
 
     private Judge() {}
 
-    // ---- numbers
-    // -------------------------------------------------------------------------------------------------------
+    // ---- numbers ----
 
     static Verdict number(Figures figures, String step, Field.Number field, String text, boolean sure) {
         Quantity quantity;
@@ -193,8 +192,7 @@ final class Judge {
         return other.isPresent() && Math.abs(value - other.getAsDouble()) <= part * other.getAsDouble();
     }
 
-    // ---- words and answers
-    // ---------------------------------------------------------------------------------------------
+    // ---- words and answers ----
 
     static Verdict text(Figures figures, String step, Field.Text field, String typed) {
         String clean = typed.strip().replaceAll("[\\p{Cntrl}&&[^\\n]]", "");

@@ -30,8 +30,7 @@ final class Ranges {
         return fixed(-DEAD, DEAD, "expected.dead");
     }
 
-    // ---- identify
-    // ----------------------------------------------------------------------------------------------------
+    // ---- identify ----
 
     static Optional<Expected> sheetReferenceLow(Figures figures) {
         return around(figures.number("sheet.reference"), 0.9, 1.0, "expected.sheet-low");
@@ -49,8 +48,7 @@ final class Ranges {
         });
     }
 
-    // ---- baseline
-    // ----------------------------------------------------------------------------------------------------
+    // ---- baseline ----
 
     static Optional<Expected> reversedLeg(Figures figures) {
         return likeOhms(figures, figures.readLeg(), 0.03, "expected.reversed");
@@ -99,8 +97,7 @@ final class Ranges {
         return likeOhms(figures, figures.ohms(first), part, "expected.again");
     }
 
-    // ---- trimmer
-    // -----------------------------------------------------------------------------------------------------
+    // ---- trimmer ----
 
     static Optional<Expected> lowest(Figures figures) {
         if (figures.stock().isEmpty() || figures.reference().isEmpty()) {
@@ -130,8 +127,7 @@ final class Ranges {
         });
     }
 
-    // ---- proofs by resistance
-    // -----------------------------------------------------------------------------------------
+    // ---- proofs by resistance ----
 
     static Optional<Expected> total(Figures figures, String added) {
         OptionalDouble leg = figures.readLeg();
@@ -198,8 +194,7 @@ final class Ranges {
                 0.7 * rail.getAsDouble() - 0.3, 1.4 * rail.getAsDouble() + 0.5, Message.of("expected.rail-as-before")));
     }
 
-    // ---- powered readings
-    // ----------------------------------------------------------------------------------------------
+    // ---- powered readings ----
 
     /** From the largest to the smallest true leg the readings allow, and never above stock. */
     static Optional<Expected> first(Figures figures) {
@@ -284,8 +279,7 @@ final class Ranges {
                 "expected.fitted");
     }
 
-    // ---- the resistor
-    // ---------------------------------------------------------------------------------------------------
+    // ---- the resistor ----
 
     static Optional<Expected> settingTotal(Figures figures) {
         OptionalDouble leg = figures.readLeg();
@@ -329,8 +323,7 @@ final class Ranges {
         });
     }
 
-    // ---- temperatures
-    // ----------------------------------------------------------------------------------------------------
+    // ---- temperatures ----
 
     static Optional<Expected> warm(Figures figures) {
         OptionalDouble room = figures.number("temp.room");
@@ -344,8 +337,7 @@ final class Ranges {
                 : Optional.of(new Expected(10, before.getAsDouble() + 3, Message.of("expected.chip-after")));
     }
 
-    // ---- helpers
-    // ----------------------------------------------------------------------------------------------------------
+    // ---- helpers ----
 
     /** What one meter on one range repeats to, volts: two counts or 0.2 %, whichever is more. */
     static double repeat(Figures figures) {

@@ -74,8 +74,7 @@ final class Standing {
         return new Standing(route, families, recall, job, reentries).state();
     }
 
-    // ---- what happened to each step, by its place on the route
-    // --------------------------------------------------------------------------
+    // ---- what happened to each step, by its place on the route ----
 
     /** Its facts in order. */
     List<Entry> facts(int place) {
@@ -131,8 +130,7 @@ final class Standing {
         }
     }
 
-    // ---- events
-    // --------------------------------------------------------------------------------------------------------
+    // ---- events ----
 
     private void readEvents() {
         String note = "";
@@ -282,8 +280,7 @@ final class Standing {
         return step.power() == PowerNeed.TO_ON || step.phase() == Phase.FIRST_POWER || step.phase() == Phase.FIT;
     }
 
-    // ---- state
-    // ---------------------------------------------------------------------------------------------------------
+    // ---- state ----
 
     private State state() {
         Pass pass = settled();

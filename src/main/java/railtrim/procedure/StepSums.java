@@ -51,8 +51,7 @@ public final class StepSums {
         return Stream.of(values).allMatch(OptionalDouble::isPresent);
     }
 
-    // ---- the board
-    // ---------------------------------------------------------------------------------------------------
+    // ---- the board ----
 
     private static Optional<Working> current(Figures figures) {
         return figures.circuit()
@@ -117,8 +116,7 @@ public final class StepSums {
                 .from("sum.from.line"));
     }
 
-    // ---- the way down and the margin
-    // -----------------------------------------------------------------------------------
+    // ---- the way down and the margin ----
 
     private static Optional<Working> next(Figures figures) {
         OptionalDouble target = figures.nextTarget();
@@ -178,8 +176,7 @@ public final class StepSums {
         });
     }
 
-    // ---- the resistor
-    // -----------------------------------------------------------------------------------------------
+    // ---- the resistor ----
 
     private static Optional<Working> wanted(Figures figures) {
         OptionalDouble soaked = figures.magnitude("soak.volts");
@@ -218,8 +215,7 @@ public final class StepSums {
                 : Optional.empty();
     }
 
-    // ---- heat
-    // -------------------------------------------------------------------------------------------------------
+    // ---- heat ----
 
     private static Optional<Working> heatBefore(Figures figures) {
         OptionalDouble amperes = figures.number("load.current");

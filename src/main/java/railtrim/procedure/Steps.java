@@ -594,8 +594,7 @@ final class Steps {
                 .done());
     }
 
-    // ---- steps of the cards
-    // --------------------------------------------------------------------------------------------
+    // ---- steps of the cards ----
 
     /** Behind the make-safe card. */
     static final Step SAFE =

@@ -79,8 +79,7 @@ public final class Sums {
         };
     }
 
-    // ---- ends
-    // --------------------------------------------------------------------------------------------------------
+    // ---- ends ----
 
     private Working ends(Working working, String low, String high, Unit unit) {
         working.line("low", low, range.low(), unit);
@@ -95,8 +94,7 @@ public final class Sums {
         return new Working("sum.what.range");
     }
 
-    // ---- the board as it is
-    // ------------------------------------------------------------------------------------------
+    // ---- the board as it is ----
 
     private Optional<Working> reference() {
         return figures.family()
@@ -191,8 +189,7 @@ public final class Sums {
         return ends(working, symbol + " − s", symbol + " + s", Unit.OHM);
     }
 
-    // ---- side by side
-    // -----------------------------------------------------------------------------------------------
+    // ---- side by side ----
 
     private Optional<Working> total(String added, String says) {
         double leg = figures.readLeg().orElseThrow();
@@ -236,8 +233,7 @@ public final class Sums {
                 .from("sum.from.parallel"));
     }
 
-    // ---- trimmer and aim
-    // --------------------------------------------------------------------------------------------
+    // ---- trimmer and aim ----
 
     private Optional<Working> lowest() {
         Working working = range().given("Vref", figures.reference().orElseThrow(), Unit.VOLT, vref())
@@ -260,8 +256,7 @@ public final class Sums {
         });
     }
 
-    // ---- voltages by the law
-    // ----------------------------------------------------------------------------------------
+    // ---- voltages by the law ----
 
     /** What one meter on one range repeats to; see {@link Ranges#repeat}. */
     private Working repeat(Working working) {

@@ -99,8 +99,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return WHEN.format(time);
     }
 
-    // ---- places
-    // -----------------------------------------------------------------------------------------------------
+    // ---- places ----
 
     /** "across the output and the feedback pin (output: pin 4; adjust: pin 5)"; what is on several pins, or on none that is known, is not numbered. */
     String leg() {
@@ -146,8 +145,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return found.size() == 1 ? Optional.of(found.get(0).toString()) : Optional.empty();
     }
 
-    // ---- fields
-    // ------------------------------------------------------------------------------------------------------
+    // ---- fields ----
 
     String label(String field) {
         return Labels.numberedPin(field) ? Labels.of(words, field) : sayOr("field." + field + ".label", field);
@@ -231,8 +229,7 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
         return PlainText.of(Display.inWords(new Quantity(reading.value(), reading.unit(), reading.typed())));
     }
 
-    // ---- steps
-    // -------------------------------------------------------------------------------------------------------
+    // ---- steps ----
 
     String title(String step) {
         return sayOr("step." + step + ".title", step);

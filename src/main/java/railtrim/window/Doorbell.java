@@ -113,17 +113,27 @@ final class Doorbell {
         }
     }
 
-    private void listen(ServerSocketChannel door, Predicate<Optional<Path>> rung) {
-        while (door.isOpen()) {
-            try (SocketChannel from = door.accept()) {
-                Optional<Optional<Path>> asked = read(from, PATIENCE_MILLIS).flatMap(Doorbell::asked);
-                if (asked.filter(rung).isPresent()) {
-                    from.write(ByteBuffer.wrap(TAKEN.getBytes(StandardCharsets.UTF_8)));
-                }
-            } catch (IOException gone) {
-                // Who rang went away, or the window is closing; the next one is heard all the same.
-                Thread.onSpinWait();
+    /** Until the door is closed, or can take nobody any more: then the next start opens a window of its own. */
+    private static void listen(ServerSocketChannel door, Predicate<Optional<Path>> rung) {
+        try {
+            while (true) {
+                hear(door.accept(), rung);
             }
+        } catch (IOException closed) {
+            // Nothing more to hear.
+            return;
+        }
+    }
+
+    private static void hear(SocketChannel caller, Predicate<Optional<Path>> rung) {
+        try (SocketChannel from = caller) {
+            Optional<Optional<Path>> asked = read(from, PATIENCE_MILLIS).flatMap(Doorbell::asked);
+            if (asked.filter(rung).isPresent()) {
+                from.write(ByteBuffer.wrap(TAKEN.getBytes(StandardCharsets.UTF_8)));
+            }
+        } catch (IOException gone) {
+            // Who rang went away; the next one is heard all the same.
+            return;
         }
     }
 

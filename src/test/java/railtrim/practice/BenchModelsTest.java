@@ -38,8 +38,7 @@ class BenchModelsTest {
         return bench.volts(Node.OUTPUT, Node.GROUND).value();
     }
 
-    // ---- the board
-    // ---------------------------------------------------------------------------------------------------
+    // ---- the board ----
 
     /** 0.3 Ω at 1.2 A under load with the chip at stock: 5.06 V less 0.36 V is 4.70 V, a few mV more for the sagged output's smaller current. */
     @Test
@@ -126,8 +125,7 @@ class BenchModelsTest {
         }
     }
 
-    // ---- the meter
-    // ---------------------------------------------------------------------------------------------------
+    // ---- the meter ----
 
     /** On the studio clock the legs are 10 kΩ: 10 MΩ beside one of them makes it 0.1 % less, and the output moves with it. */
     @Test
@@ -199,8 +197,7 @@ class BenchModelsTest {
         assertTrue(Math.abs(charged - dead) > 1, charged + " and " + dead);
     }
 
-    // ---- the trimmer
-    // -------------------------------------------------------------------------------------------------
+    // ---- the trimmer ----
 
     /** In the middle the contact adds at most 0.4 notches of the total, in the last turn at either end up to 3; the same place always the same. */
     @Test
@@ -227,8 +224,7 @@ class BenchModelsTest {
         return Math.abs(trimmer.ohms() - before);
     }
 
-    // ---- the iron
-    // ----------------------------------------------------------------------------------------------------
+    // ---- the iron ----
 
     /** The leg is open where it was soldered badly once the time is up, with the power on; off, the time stands still. */
     @Test

@@ -55,7 +55,7 @@ class ExplorationTest {
         assertTrue(explorer.states() > atLeast, explorer.states() + " states");
     }
 
-    // ---- broken on purpose ------------------------------------------------------------------------------------------
+    // ---- broken on purpose ----
 
     static Stream<Arguments> breaches() {
         return Stream.of(

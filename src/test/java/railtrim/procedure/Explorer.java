@@ -192,7 +192,7 @@ final class Explorer {
         return paused;
     }
 
-    // ---- moves ------------------------------------------------------------------------------------------------------
+    // ---- moves ----
 
     private void expand(Node node) {
         boolean waits = node.state().current().step().dwellSeconds() > 0;

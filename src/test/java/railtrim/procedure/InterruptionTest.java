@@ -313,7 +313,7 @@ class InterruptionTest {
         assertTrue(card.fields().contains("resume.zero"));
     }
 
-    // ---- helpers ------------------------------------------------------------------------------------------------
+    // ---- helpers ----
 
     private static Course resumed(HalfDone job, String step, long gap) {
         job.log.append(new Fact.Resumed(step, gap));

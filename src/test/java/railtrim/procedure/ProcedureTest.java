@@ -21,7 +21,7 @@ import railtrim.quantity.Message;
 /** What the procedure must and must never do. The numbers come from the demo board's own figures. */
 class ProcedureTest {
 
-    // ---- the list of steps ------------------------------------------------------------------------------------------
+    // ---- the list of steps ----
 
     @Test
     void everyStepAndFieldHasAnIdOfItsOwnAndRestsOnEarlierSteps() {
@@ -67,8 +67,7 @@ class ProcedureTest {
         assertEquals("base.off", job.current());
     }
 
-    // ---- gates
-    // --------------------------------------------------------------------------------------------------------
+    // ---- gates ----
 
     @Test
     void nothingIsTakenBeforeItsCautionsAreAcknowledgedOneByOne() {
@@ -320,8 +319,7 @@ class ProcedureTest {
         assertInstanceOf(Verdict.AskAgain.class, job.course.type("down.volts", far, false));
     }
 
-    // ---- stale by itself
-    // -----------------------------------------------------------------------------------------------
+    // ---- stale by itself ----
 
     @Test
     void aReopenedLegTakesAllThatRestsOnItWithIt() {
@@ -358,8 +356,7 @@ class ProcedureTest {
         assertEquals("pins", job.current());
     }
 
-    // ---- stops
-    // ------------------------------------------------------------------------------------------------------------
+    // ---- stops ----
 
     @ParameterizedTest
     @ValueSource(strings = {"fixed", "coded"})
@@ -382,8 +379,7 @@ class ProcedureTest {
         assertInstanceOf(Card.Stop.class, job.course.state().card().orElseThrow());
     }
 
-    // ---- interruption
-    // --------------------------------------------------------------------------------------------------------
+    // ---- interruption ----
 
     @Test
     void afterALongPauseTheRailAndTheMeterAreProvenAndNoPoweredStepIsResumed() {
@@ -408,8 +404,7 @@ class ProcedureTest {
         assertInstanceOf(Card.MakeSafe.class, job.course.state().card().orElseThrow());
     }
 
-    // ---- the way down
-    // ----------------------------------------------------------------------------------------------------------
+    // ---- the way down ----
 
     @Test
     void aFaultInTheSoakMakesTheMarginGrow() {

@@ -22,7 +22,7 @@ import railtrim.quantity.Message;
 class SeededSlipsTest {
     private static final Words WORDS = Words.english();
 
-    // ---- numbers ----------------------------------------------------------------------------------------------------
+    // ---- numbers ----
 
     /** 1: kΩ for Ω. Caught at the proof, before any power. */
     @Test
@@ -136,7 +136,7 @@ class SeededSlipsTest {
 
     // 11, a full disk, and 12, a stranger's file, are slips of the file: FailingDiskTest and JobCommandsTest hold them.
 
-    // ---- more -------------------------------------------------------------------------------------------------------
+    // ---- more ----
 
     /** 13: a factor of ten. */
     @Test
@@ -392,7 +392,7 @@ class SeededSlipsTest {
         job.course.type("base.rail", String.format(Locale.ROOT, "%.2f V", 0.97 * came), true);
     }
 
-    // ---- helpers ----------------------------------------------------------------------------------------------------
+    // ---- helpers ----
 
     private static double middle(HalfDone job, String field) {
         Field.Expected range = job.course.expected(field).orElseThrow();

@@ -102,8 +102,7 @@ final class CoreNumbers {
         say(Long.toString(number));
     }
 
-    // ---- what was typed, and what was shown before
-    // -------------------------------------------------------------------------------------------------------
+    // ---- what was typed, and what was shown before ----
 
     private void entries(State state) {
         List<Entry> entries = state.job().entries();
@@ -217,8 +216,7 @@ final class CoreNumbers {
         }
     }
 
-    // ---- what was worked out
-    // -------------------------------------------------------------------------------------------------------
+    // ---- what was worked out ----
 
     private void rail(Figures figures, double... magnitudes) {
         RailSign sign = new RailSign(figures.negative());

@@ -66,7 +66,7 @@ class SlipsAtTheWindowTest {
         window.close();
     }
 
-    // ---- numbers ----------------------------------------------------------------------------------------------------
+    // ---- numbers ----
 
     /** 1 to 6: kΩ for Ω, a comma among thousands, no unit, volts for ohms, a factor of ten, OL. */
     @ParameterizedTest
@@ -111,7 +111,7 @@ class SlipsAtTheWindowTest {
         person.mendsAndGoesOnFrom("proof");
     }
 
-    // ---- legs and pins ----------------------------------------------------------------------------------------------
+    // ---- legs and pins ----
 
     /** 9: the two legs swapped. Found where the readings are held together; why is said there, with the way back. */
     @Test
@@ -183,7 +183,7 @@ class SlipsAtTheWindowTest {
         person.staysAt("legs");
     }
 
-    // ---- power ------------------------------------------------------------------------------------------------------
+    // ---- power ----
 
     /** 13: the board still has power where it must have none; the deed stays shut. */
     @ParameterizedTest
@@ -232,7 +232,7 @@ class SlipsAtTheWindowTest {
         assertTrue(state(person).card().isEmpty());
     }
 
-    // ---- keys -------------------------------------------------------------------------------------------------------
+    // ---- keys ----
 
     /** 18: Next, and Enter, before the caution was read. */
     @Test
@@ -267,7 +267,7 @@ class SlipsAtTheWindowTest {
         person.mendsAndGoesOnFrom("proof");
     }
 
-    // ---- files ------------------------------------------------------------------------------------------------------
+    // ---- files ----
 
     /** 20: left in the middle of a powered step: asked first, and never taken up there. */
     @Test
@@ -355,7 +355,7 @@ class SlipsAtTheWindowTest {
         assertTrue(java.util.Arrays.equals(before, Files.readAllBytes(file)));
     }
 
-    // ---- helpers ----------------------------------------------------------------------------------------------------
+    // ---- helpers ----
 
     private static final class FullDisk implements Log {
         private final MemoryLog log;

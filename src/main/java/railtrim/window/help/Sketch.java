@@ -194,8 +194,7 @@ enum Sketch {
                 words.of("sketch." + name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
     }
 
-    // ---- what they are made of
-    // ---------------------------------------------------------------------------------------
+    // ---- what they are made of ----
 
     private static void meter(SketchPad pad, String mode) {
         pad.box(8, 8, 76, 104, 8, "sk-meter");
