@@ -442,6 +442,17 @@ public final class Figures {
         return descent().lastGood();
     }
 
+    /**
+     * The last good voltage, for pictures: while the way down goes on, and after it where it lies above the highest fault. Below that another run failed,
+     * and “good” would be believed.
+     */
+    public OptionalDouble goodToShow() {
+        OptionalDouble good = lastGood();
+        OptionalDouble fault = fault();
+        boolean below = good.isPresent() && fault.isPresent() && good.getAsDouble() <= fault.getAsDouble();
+        return below && descent().ended() ? OptionalDouble.empty() : good;
+    }
+
     /** Highest voltage at which a fault was seen. */
     public OptionalDouble fault() {
         return trials().stream().filter(Trial::fault).mapToDouble(Trial::volts).max();

@@ -52,7 +52,7 @@ final class LadderDrawing {
         figures.budget()
                 .ifPresent(budget -> add(rungs, OptionalDouble.of(budget.recommended()), "recommended", "thin"));
         add(rungs, figures.ratedLow(), "rated-low", "thin");
-        add(rungs, figures.lastGood(), "last-good", "thin");
+        add(rungs, figures.goodToShow(), "last-good", "thin");
         add(rungs, figures.fault(), "fault", "dashed");
         add(rungs, figures.floor(), "floor", "dashed");
         rungs.sort(Comparator.comparingDouble(Rung::volts).reversed());

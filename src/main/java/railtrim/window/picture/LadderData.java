@@ -42,7 +42,7 @@ record LadderData(List<Rung> rungs, OptionalDouble ratedLow, OptionalDouble rate
         if (readSinceOn(figures.now())) {
             add(rungs, Kind.NOW, figures.now());
         }
-        add(rungs, Kind.LAST_GOOD, figures.lastGood());
+        add(rungs, Kind.LAST_GOOD, figures.goodToShow());
         add(rungs, Kind.NEXT, figures.nextTarget());
         add(rungs, Kind.FAULT, figures.fault());
         add(rungs, Kind.TARGET, figures.target());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,8 @@ import railtrim.circuit.Place;
 import railtrim.job.Entry;
 import railtrim.job.Fact;
 import railtrim.job.Job;
+import railtrim.job.JobCheck;
+import railtrim.job.Mark;
 import railtrim.practice.Jobs;
 import railtrim.procedure.Procedure;
 import railtrim.procedure.State;
@@ -158,6 +161,21 @@ class PictureDataTest {
         // The recommended voltage is rounded up to 5 mV.
         assertEquals(budget.recommended(), top, 0.005);
         assertTrue(budget.pieces().stream().allMatch(piece -> piece.volts() > 0));
+    }
+
+    /** Of the demo job the second way down was good at 2.684 V, and the third failed at 2.698 V. */
+    @Test
+    void whatWasGoodBelowTheFaultOfAnotherRunIsNotShownAsGood() {
+        Path shipped = Path.of("demo-data", "finished-job.railtrim");
+        State state =
+                Procedure.builtIn().state(JobCheck.of(shipped, Mark.forShow()).job());
+        assertTrue(state.figures().lastGood().orElseThrow()
+                < state.figures().fault().orElseThrow());
+        assertTrue(LadderData.of(state.figures()).volts(Kind.LAST_GOOD).isEmpty());
+        // While a way down goes on, where it was good last is where it goes on from.
+        State deep = first(each -> each.figures().nextTarget().isPresent()
+                && each.figures().trials().size() > 3);
+        assertTrue(LadderData.of(deep.figures()).volts(Kind.LAST_GOOD).isPresent());
     }
 
     @Test
