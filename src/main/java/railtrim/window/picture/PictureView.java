@@ -145,7 +145,8 @@ final class PictureView extends Region {
         if (room <= 0) {
             return;
         }
-        double factor = Math.min(room, MOST_SCALE);
+        // Letters grow with those around them, and a little beyond where there is room.
+        double factor = Math.min(room, Math.max(MOST_SCALE, sample.getFont().getSize() / Type.PLAIN.size()));
         double wide = Math.min(MOST_WIDTH, Math.floor(getWidth() / factor));
         double high = Math.min(MOST_HEIGHT, Math.floor(getHeight() / factor));
         boolean moved = draw(Math.max(LEAST_WIDTH, wide), Math.max(LEAST_HEIGHT, high)) || scale.getX() != factor;
