@@ -13,8 +13,14 @@ import java.util.List;
 /** From the start of the process to the finished first picture, memory and idling, each against an empty window in turn. */
 final class Windows {
     /** As the packages start it, with the pictures drawn by the processor. */
-    static final List<String> AS_PACKAGED =
-            List.of("-Dprism.order=sw", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xmx1g");
+    static final List<String> AS_PACKAGED = List.of(
+            "-Dprism.order=sw",
+            "-XX:+UseSerialGC",
+            "-XX:TieredStopAtLevel=1",
+            "-XX:-UsePerfData",
+            "-Xmx1g",
+            "-Xmn32m",
+            "-XX:MetaspaceSize=64m");
 
     private static final List<String> PLAIN = List.of("-Dprism.order=sw");
     private static final int PAIRS = 7;

@@ -19,6 +19,7 @@ import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.MoreBelow;
+import railtrim.window.kit.PlainScroll;
 
 /** Something that stands before every step: make safe, stop here, welcome back; and the closing page. */
 final class CardView {
@@ -26,7 +27,7 @@ final class CardView {
     private final Desk desk;
     private final Optional<State.Card> of;
     private final VBox column = Build.column("card");
-    private final ScrollPane scroll = new ScrollPane(column);
+    private final ScrollPane scroll = new PlainScroll(column);
     private final VBox whole;
     private final List<Field> fields = new ArrayList<>();
     private final List<FieldView> views = new ArrayList<>();

@@ -26,6 +26,7 @@ import railtrim.quantity.Message;
 import railtrim.window.bench.BenchView;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
+import railtrim.window.kit.PromptFrame;
 
 /** One job in the window: the way, the band, the step, the picture and the foot, always in the same places. */
 final class JobPage {
@@ -246,6 +247,7 @@ final class JobPage {
         showColumn();
         foot.show();
         count();
+        PromptFrame.afterDeed();
     }
 
     /** A clock that runs keeps the toolkit painting, so it runs only where there is a wait to be seen. */

@@ -26,6 +26,7 @@ import railtrim.window.kit.Build;
 import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.MoreBelow;
+import railtrim.window.kit.PlainScroll;
 
 /**
  * The middle: one step, or the card that stands before everything. Title, cautions and action stay at the top; the entries and
@@ -49,7 +50,7 @@ final class StepPane {
     private final Marks marks;
     private final Outside outside;
     private final After after;
-    private final ScrollPane scroll = new ScrollPane();
+    private final ScrollPane scroll;
     private final VBox top;
     private final VBox body;
     private final VBox step;
@@ -80,7 +81,7 @@ final class StepPane {
         body = Build.column(
                 "step-body", marks.node(), dwell.node(), fields, outside.node(), findings.node(), after.node());
         top = Build.column("step-top", title, why, cautions.node());
-        scroll.setContent(body);
+        scroll = new PlainScroll(body);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         Handle.give(scroll, "step-scroll");

@@ -17,7 +17,6 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollBar;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -34,6 +33,7 @@ import railtrim.procedure.Procedure;
 import railtrim.quantity.Meter;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.PlainScroll;
 
 /**
  * The first job of a start needs a thousand classes that the start page did not. They are brought in when the first key or movement of the
@@ -127,7 +127,7 @@ final class WarmUp {
                 () -> new FlowPane(new CheckBox("1")),
                 TextField::new,
                 () -> new ScrollBar(),
-                () -> new ScrollPane(new Label("1")),
+                () -> new PlainScroll(new Label("1")),
                 () -> new MenuButton("1", null, new MenuItem("1")),
                 () -> new ComboBox<String>(),
                 () -> new ProgressBar(0.5),

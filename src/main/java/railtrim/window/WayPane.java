@@ -22,6 +22,7 @@ import railtrim.window.kit.Build;
 import railtrim.window.kit.Frames;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.PlainScroll;
 
 /**
  * The way: the phases as a trace with a pad each, and below the open phase its steps. What is done, what comes next and what must be
@@ -50,7 +51,7 @@ final class WayPane {
     private final Map<String, Button> steps = new HashMap<>();
     private final Map<Button, Dress> worn = new HashMap<>();
     private final VBox list = Build.column("way-list");
-    private final ScrollPane scroll = new ScrollPane(list);
+    private final ScrollPane scroll = new PlainScroll(list);
     private boolean folded;
 
     WayPane(Words words, Desk desk) {

@@ -13,6 +13,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
+import railtrim.window.kit.PlainScroll;
 
 /** The whole bench, top to bottom: the meter, which stays in sight, the board with its probes, power and load, the iron and the parts. */
 public final class BenchView {
@@ -46,7 +47,7 @@ public final class BenchView {
         Handle.give(mishap, "mishap");
         VBox column = Build.column("bench", mishap);
         below.stream().map(Panel::node).forEach(column.getChildren()::add);
-        scroll = new ScrollPane(column);
+        scroll = new PlainScroll(column);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);

@@ -15,6 +15,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Display;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.PlainScroll;
 
 /** What can be read off the practice board and its papers without measuring: labels, markings, and the data sheet's page. */
 public final class Papers {
@@ -43,7 +44,7 @@ public final class Papers {
     }
 
     public javafx.scene.Node node() {
-        ScrollPane scroll = new ScrollPane(list);
+        ScrollPane scroll = new PlainScroll(list);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("step-scroll");
