@@ -20,6 +20,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import railtrim.window.kit.PlainScroll;
 
 /** The arrows between the packages run one way, and the sums touch nothing but what they are handed. */
 @AnalyzeClasses(packages = "railtrim", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -79,6 +82,16 @@ class ArchitectureTest {
                     .check(classes);
         });
     }
+
+    /** The toolkit’s own keeps a picture of each pane that is gone, until the memory is full. */
+    @ArchTest
+    static final ArchRule whatScrollsIsPaintedStraightIntoTheWindow = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(PlainScroll.class.getName())
+            .should()
+            .callConstructor(ScrollPane.class)
+            .orShould()
+            .callConstructor(ScrollPane.class, Node.class);
 
     @ArchTest
     static final ArchRule noTwoPackagesUseEachOther =

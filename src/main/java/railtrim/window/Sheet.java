@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.PlainScroll;
 
 /**
  * A question laid over the page, inside the window. While one is open the page below is disabled, so neither mouse nor Tab reaches
@@ -69,7 +70,7 @@ final class Sheet {
 
     /** @param safe the way out that Escape takes and that has the focus at first, unless {@code body} holds a field to fill */
     void ask(String title, Node body, Button safe, Button... others) {
-        ScrollPane middle = new ScrollPane(body);
+        ScrollPane middle = new PlainScroll(body);
         middle.setFitToWidth(true);
         middle.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         middle.setFocusTraversable(false);

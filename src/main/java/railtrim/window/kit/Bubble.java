@@ -31,7 +31,7 @@ public final class Bubble {
         Node back = Optional.ofNullable(beside.getScene().getFocusOwner()).orElse(beside);
         PopOver bubble = new PopOver();
         Button away = Build.button("bubble-close", close, () -> {}, "plain");
-        ScrollPane scroll = new ScrollPane(content);
+        ScrollPane scroll = new PlainScroll(content);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);

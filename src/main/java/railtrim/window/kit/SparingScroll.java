@@ -46,7 +46,7 @@ public final class SparingScroll extends StackPane {
 
     private ScrollPane scrolled() {
         if (scroll == null) {
-            scroll = new ScrollPane();
+            scroll = new PlainScroll();
             scroll.setFitToWidth(true);
             scroll.setFitToHeight(true);
             scroll.setFocusTraversable(false);

@@ -16,6 +16,7 @@ import railtrim.procedure.Words;
 import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
+import railtrim.window.kit.PlainScroll;
 
 /** A document as it will come out of the printer, one page at a time. Pages are drawn beside the window's own thread. */
 public final class Preview {
@@ -27,7 +28,7 @@ public final class Preview {
     private final Words words;
     private final ImageView picture = new ImageView();
     private final StackPane sheet = new StackPane(picture);
-    private final ScrollPane scroll = new ScrollPane(new StackPane(sheet));
+    private final ScrollPane scroll = new PlainScroll(new StackPane(sheet));
     private final Label number = Build.label("", "preview-number");
     private final Button earlier;
     private final Button later;

@@ -13,6 +13,7 @@ import railtrim.procedure.Words;
 import railtrim.report.shelf.Comparison;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
+import railtrim.window.kit.PlainScroll;
 
 /** Where several jobs fail, beside each other: the plot, and the same figures as a table. */
 final class CompareView {
@@ -36,7 +37,7 @@ final class CompareView {
         column.getChildren().add(Build.prose(words.of("shelf.compare.differs"), "sheet-text"));
         comparison.picture().ifPresent(picture -> column.getChildren().add(new DrawnView(picture)));
         column.getChildren().add(wide(table()));
-        ScrollPane scroll = new ScrollPane(column);
+        ScrollPane scroll = new PlainScroll(column);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("step-scroll");
         Handle.give(scroll, "shelf-compared");
@@ -46,7 +47,7 @@ final class CompareView {
 
     /** Words take more lines before the table grows wider than the window; the plot above it is not to grow with it. */
     private Node wide(Region table) {
-        ScrollPane scroll = new ScrollPane(table);
+        ScrollPane scroll = new PlainScroll(table);
         scroll.setFitToWidth(true);
         scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         // As high as the lines it really takes, and the bar below them.
