@@ -156,7 +156,8 @@ final class ChoiceView implements FieldView {
 
     private void take(ComboBox<Field.Option> box) {
         Field.Option option = box.getValue();
-        if (!showing && option != null) {
+        // A list that closes because its page leaves answers nothing.
+        if (!showing && option != null && box.getScene() != null) {
             desk.choose(field.id(), option.id());
         }
     }

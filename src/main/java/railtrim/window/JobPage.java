@@ -65,6 +65,8 @@ final class JobPage {
     private final Band band;
     private final WayPane way;
     private final StepPane step;
+    private boolean drawing;
+    private boolean outdated;
     private final Side side;
     private final Foot foot;
     private final VBox bottom;
@@ -238,8 +240,28 @@ final class JobPage {
         step.timePassed();
     }
 
-    /** Draws the state again. */
+    /**
+     * Draws the state again. What is drawn may itself change the state, as a list that closes because its field leaves: that is drawn next, for boxes
+     * whose parts are changed while they change them come apart.
+     */
     void refresh() {
+        outdated = true;
+        if (drawing) {
+            return;
+        }
+        drawing = true;
+        try {
+            while (outdated) {
+                outdated = false;
+                draw();
+            }
+        } finally {
+            drawing = false;
+        }
+        PromptFrame.afterDeed();
+    }
+
+    private void draw() {
         band.show(desk);
         way.show();
         step.show();
@@ -247,7 +269,6 @@ final class JobPage {
         showColumn();
         foot.show();
         count();
-        PromptFrame.afterDeed();
     }
 
     /** A clock that runs keeps the toolkit painting, so it runs only where there is a wait to be seen. */
