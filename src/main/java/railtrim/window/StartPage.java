@@ -3,6 +3,7 @@ package railtrim.window;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
@@ -19,6 +20,10 @@ import railtrim.window.kit.Tile;
 
 /** What the program is, and how to begin: a new job, a job kept earlier, or practice. */
 final class StartPage {
+    private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
+    /** So many times as high as its letters is a window with room. */
+    private static final double ROOMY = 42;
+
     private final Shell shell;
     private final Words words;
 
@@ -60,7 +65,15 @@ final class StartPage {
         HBox.setHgrow(about, Priority.ALWAYS);
         HBox.setHgrow(begin, Priority.ALWAYS);
         HBox columns = Build.row("start", about, begin);
-        return new SparingScroll(columns, "start-scroll");
+        SparingScroll page = new SparingScroll(columns, "start-scroll");
+        fit(columns, shell.scene().getHeight());
+        page.heightProperty().addListener(size -> fit(columns, page.getHeight()));
+        return page;
+    }
+
+    /** In a low window with large text all comes closer together, so that nothing has to be scrolled. */
+    private void fit(HBox columns, double height) {
+        columns.pseudoClassStateChanged(TIGHT, height < ROOMY * shell.theme().pixels());
     }
 
     private void worksheet() {
