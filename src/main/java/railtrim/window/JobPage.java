@@ -178,6 +178,20 @@ final class JobPage {
         return List.of(band.node(), way.node(), step.node(), side.node(), bottom);
     }
 
+    /** Of the parts, the one that each step fills anew. */
+    Parent middle() {
+        return step.node();
+    }
+
+    /** One part in its place and no other, so that a page can be made ready in small pieces. */
+    void only(Parent part) {
+        page.setTop(part == band.node() ? part : null);
+        page.setLeft(part == way.node() ? part : null);
+        page.setCenter(part == step.node() ? part : null);
+        page.setRight(part == side.node() ? part : null);
+        page.setBottom(part == bottom ? part : null);
+    }
+
     String name() {
         return kept.name();
     }

@@ -304,9 +304,14 @@ final class Shell {
     /** It gets its size first: a page that fits itself to it in the middle of a layout is painted once as it was before. */
     private void put(Node node) {
         shelf = shelf.filter(opened -> opened.node() == node);
-        node.resize(page.getWidth(), page.getHeight());
+        size(node);
         page.getChildren().setAll(node);
         sheet.over(job);
+    }
+
+    /** All the room there is for a page. */
+    void size(Node node) {
+        node.resize(page.getWidth(), page.getHeight());
     }
 
     private void enter() {

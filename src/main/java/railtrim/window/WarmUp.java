@@ -2,11 +2,12 @@ package railtrim.window;
 
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.event.EventHandler;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -21,6 +22,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
+import javafx.scene.control.skin.TextFieldSkin;
 import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -28,11 +30,14 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import railtrim.job.MemoryLog;
 import railtrim.practice.Bench;
+import railtrim.practice.Hand;
+import railtrim.practice.Rehearsal;
 import railtrim.procedure.Course;
 import railtrim.procedure.Procedure;
 import railtrim.quantity.Meter;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Icon;
+import railtrim.window.kit.Pieces;
 import railtrim.window.kit.PlainScroll;
 
 /**
@@ -40,11 +45,13 @@ import railtrim.window.kit.PlainScroll;
  * mouse says that somebody is about to begin, so that opening it does not hold the window up; left alone, the window does nothing.
  */
 final class WarmUp {
-    /** Between two pieces of work on the window’s thread, so that it answers in between. */
-    private static final long PAUSE_MILLISECONDS = 20;
+    /** The first step, and those after it that bring most that is new. */
+    private static final List<String> STEPS = List.of("scope", "marking", "pins", "legs");
 
     private final Shell shell;
     private final EventHandler<InputEvent> begun = event -> begin();
+    /** Somebody has opened a job, which now needs the window more, or has closed the window. */
+    private volatile boolean late;
 
     private WarmUp(Shell shell) {
         this.shell = shell;
@@ -71,45 +78,101 @@ final class WarmUp {
 
     private void warm(List<String> sheets) {
         try {
-            JobPage page = page();
             for (Supplier<Parent> kind : Kinds.ALL) {
-                onTheWindowsThread(() -> style(kind.get(), sheets));
+                Parent made = kind.get();
+                onTheWindowsThread(() -> style(made, sheets));
             }
-            onTheWindowsThread(page::refresh);
-            for (Parent part : page.parts()) {
-                onTheWindowsThread(() -> style(part, sheets));
-            }
+            pages(sheets);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
     }
 
-    /** A page that is never shown; nodes outside a window may be made on any thread. */
-    private JobPage page() {
+    /** Pages of a job that is never shown, made here and laid out by the window; nodes outside a window may be made on any thread. */
+    private void pages(List<String> sheets) throws InterruptedException {
         Bench bench = new Bench(Practice.board(Practice.BOARDS.get(0)), Meter.middle(), new Random(1));
         Course course = new Course(Procedure.builtIn(), new MemoryLog("", bench));
-        return JobPage.practice(shell, course, bench);
+        Hand hand = new Hand(bench);
+        for (String step : STEPS) {
+            while (!course.state().current().step().id().equals(step)) {
+                Rehearsal.offer(hand.next(course.state(), course), course);
+            }
+            JobPage page = JobPage.practice(shell, course, bench);
+            onTheWindowsThread(() -> {
+                shell.size(page.node());
+                page.enter();
+            });
+            List<Parent> parts = step.equals(STEPS.get(0)) ? page.parts() : List.of(page.middle());
+            for (Parent part : parts) {
+                if (late) {
+                    return;
+                }
+                page.only(part);
+                makeReady(page, part, sheets);
+            }
+        }
     }
 
+    /** Piece by piece, so that the window answers in between; and painted once, which brings in what paints. */
+    private void makeReady(JobPage page, Parent part, List<String> sheets) throws InterruptedException {
+        List<Runnable> pieces = Pieces.of(part);
+        unlessLate(() -> style((Parent) page.node(), sheets));
+        for (Runnable piece : pieces) {
+            if (late) {
+                return;
+            }
+            unlessLate(() -> {
+                piece.run();
+                styleAndLayOut(page.node().getScene());
+            });
+        }
+        unlessLate(() -> part.snapshot(null, null));
+    }
+
+    private void unlessLate(Runnable work) throws InterruptedException {
+        onTheWindowsThread(() -> {
+            late = shell.desk().isPresent() || !shell.stage().isShowing();
+            if (!late) {
+                work.run();
+            }
+        });
+    }
+
+    /** Between two pieces of work the window has as long for others as the last one took. */
     private static void onTheWindowsThread(Runnable work) throws InterruptedException {
-        CountDownLatch done = new CountDownLatch(1);
+        CompletableFuture<Long> took = new CompletableFuture<>();
         Platform.runLater(() -> {
+            long start = System.nanoTime();
             try {
                 work.run();
             } finally {
-                done.countDown();
+                took.complete(System.nanoTime() - start);
             }
         });
-        done.await();
-        TimeUnit.MILLISECONDS.sleep(PAUSE_MILLISECONDS);
+        TimeUnit.NANOSECONDS.sleep(took.join());
     }
 
     /** Styled and laid out as in the window, but in a scene that none shows. */
     private static void style(Parent kind, List<String> sheets) {
-        Scene scene = new Scene(new StackPane(kind));
+        styleAndLayOut(scene(kind, sheets));
+    }
+
+    private static Scene scene(Node shown, List<String> sheets) {
+        Scene scene = new Scene(new StackPane(shown), Shell.WIDTH, Shell.HEIGHT);
         scene.getStylesheets().setAll(sheets);
+        return scene;
+    }
+
+    private static void styleAndLayOut(Scene scene) {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
+    }
+
+    /** Its part of the toolkit is made here as well, for that is most of the work. */
+    private static Parent field() {
+        TextField field = new TextField();
+        field.setSkin(new TextFieldSkin(field));
+        return field;
     }
 
     private static Parent tipped(Button button) {
@@ -125,7 +188,7 @@ final class WarmUp {
                 () -> Build.button("", "1", () -> {}),
                 () -> new ToggleButton("1"),
                 () -> new FlowPane(new CheckBox("1")),
-                TextField::new,
+                WarmUp::field,
                 () -> new ScrollBar(),
                 () -> new PlainScroll(new Label("1")),
                 () -> new MenuButton("1", null, new MenuItem("1")),
