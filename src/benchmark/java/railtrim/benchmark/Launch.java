@@ -48,10 +48,13 @@ final class Launch {
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         try {
-            long seen = whenItStands(process, before, start);
-            double processor = 1000 * processor(process.pid());
+            Stood stood = whenItStands(process, before, start);
             double mebibytes = resident(process.pid());
-            return new Seen(seen / 1e6, processor, mebibytes, idleSeconds == 0 ? 0 : idle(process.pid(), idleSeconds));
+            return new Seen(
+                    stood.nanoseconds() / 1e6,
+                    1000 * stood.processor(),
+                    mebibytes,
+                    idleSeconds == 0 ? 0 : idle(process.pid(), idleSeconds));
         } finally {
             process.destroy();
             process.waitFor(20, TimeUnit.SECONDS);
@@ -59,9 +62,13 @@ final class Launch {
         }
     }
 
-    private long whenItStands(Process process, long empty, long start) throws InterruptedException {
+    /** @param processor seconds of processor time until the picture stood, not what is done behind it after */
+    private record Stood(long nanoseconds, double processor) {}
+
+    private Stood whenItStands(Process process, long empty, long start) throws IOException, InterruptedException {
         long last = empty;
         long since = start;
+        double processor = 0;
         while (last == empty || System.nanoTime() - since < STANDS_STILL * 1_000_000) {
             TimeUnit.MILLISECONDS.sleep(LOOK_EVERY);
             if (!process.isAlive() || System.nanoTime() - start > GIVE_UP * 1_000_000) {
@@ -72,9 +79,10 @@ final class Launch {
             if (now != last) {
                 last = now;
                 since = looked;
+                processor = processor(process.pid());
             }
         }
-        return since - start;
+        return new Stood(since - start, processor);
     }
 
     private void awaitEmpty(long empty) throws InterruptedException {

@@ -22,6 +22,9 @@ final class Windows {
             "-Xmn32m",
             "-XX:MetaspaceSize=64m");
 
+    /** As the packages start it, with the graphics card's software tried first. */
+    private static final List<String> CARD_FIRST = AS_PACKAGED.subList(1, AS_PACKAGED.size());
+
     private static final List<String> PLAIN = List.of("-Dprism.order=sw");
     private static final int PAIRS = 7;
     private static final int IDLE_SECONDS = 20;
@@ -53,6 +56,13 @@ final class Windows {
         Path image = target.resolve("image/railtrim/bin/railtrim");
         if (Files.isExecutable(image)) {
             pairs("window, packaged", List.of(image.toString()), "empty window, plainly", emptyPlain, "1.0 at most");
+            List<String> emptyPackaged = with(CARD_FIRST, archive("empty-card-first", empty(CARD_FIRST)));
+            pairs(
+                    "window, packaged",
+                    List.of(image.toString()),
+                    "empty window, the same way",
+                    empty(emptyPackaged),
+                    "1.25 at most");
         }
         double idleEmpty = 100 * launch.of(emptyPlain, IDLE_SECONDS).idle();
         double idle = 100 * launch.of(ours(PLAIN), IDLE_SECONDS).idle();
