@@ -51,11 +51,15 @@ public final class NextToPainted {
     /** A person takes longer; it lets the focus and what follows the first picture settle. */
     private static final long BETWEEN = 40;
 
+    /** And anywhere between two strokes of the toolkit’s clock, in microseconds; else the press would always fall at the same place. */
+    private static final int STROKE = 16_667;
+
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int READINGS = 500;
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
     private final Procedure procedure = Procedure.builtIn();
+    private final Random chance = new Random(5);
     private final Shell shell;
     private final Stalls stalls;
     /** Milliseconds of processor time that the window’s thread took for each press, which a busy machine changes less. */
@@ -134,7 +138,7 @@ public final class NextToPainted {
                 Walk.give(desk, answer);
                 return null;
             });
-            TimeUnit.MILLISECONDS.sleep(BETWEEN);
+            pause();
             if (desk.nextOpen()) {
                 times.add(pressed("next"));
             }
@@ -199,8 +203,12 @@ public final class NextToPainted {
 
     private double pressed(String id) throws InterruptedException {
         double time = untilDrawn(() -> button(id).fire());
-        TimeUnit.MILLISECONDS.sleep(BETWEEN);
+        pause();
         return time;
+    }
+
+    private void pause() throws InterruptedException {
+        TimeUnit.MICROSECONDS.sleep(1000 * BETWEEN + chance.nextInt(STROKE));
     }
 
     private Button button(String id) {
