@@ -102,6 +102,10 @@ final class Pointing {
     }
 
     private void menu(Detail.Asks asks, Bounds at) {
+        if (view.getScene() == null) {
+            // The press took the focus from a field whose entry changed the picture: another one is there now.
+            return;
+        }
         ContextMenu menu = new ContextMenu();
         for (Answering.Choice choice : choices(asks)) {
             MenuItem item = new MenuItem(choice.name());

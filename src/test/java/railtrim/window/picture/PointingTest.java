@@ -111,6 +111,25 @@ class PointingTest {
         });
     }
 
+    /** The press takes the focus from a field, whose entry is taken and puts another picture in this one's place. */
+    @Test
+    void aPictureThatIsReplacedWhileItIsPressedAsksNothing() {
+        Screen.on(() -> {
+            Asked asked = new Asked();
+            List<Optional<PinRole>> none = List.of();
+            PackageData pins = new PackageData(Optional.of(Outline.TO_220), none, List.of(), false, false);
+            PictureView view = Screen.laidOut(new PackageDrawing(pins, Samples.WORDS), asked, 340, 420);
+            Detail pin = view.details().stream()
+                    .filter(detail -> detail.asks().isPresent())
+                    .findFirst()
+                    .orElseThrow();
+            ((javafx.scene.layout.Pane) view.getParent()).getChildren().remove(view);
+            press(view, view.boundsOf(pin));
+            assertEquals(List.of(), asked.given);
+            return null;
+        });
+    }
+
     @Test
     void whatIsNotAskedNowCannotBeAnswered() {
         Screen.on(() -> {
