@@ -1,5 +1,6 @@
 package railtrim.window.kit;
 
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -40,7 +41,12 @@ public final class MoreBelow {
         double whole = scroll.getContent().getLayoutBounds().getHeight();
         double seen = scroll.getViewportBounds().getHeight();
         double below = (1 - scroll.getVvalue()) * (whole - seen);
+        boolean placed = line.isManaged();
         line.setManaged(whole > box.getHeight() + SLACK && box.getHeight() >= line.prefHeight(-1));
+        if (line.isManaged() != placed) {
+            // Found out in the middle of a layout, when the box cannot ask for another one.
+            Platform.runLater(box::requestLayout);
+        }
         line.setVisible(line.isManaged() && below > SLACK);
     }
 }
