@@ -100,9 +100,9 @@ final class TextPage {
     void caution(Caution caution, String word) {
         blank();
         say("command.text.level." + Named.word(caution.level()));
-        wrapped("  ", caution.hazard());
-        wrapped("  ", caution.consequence());
-        wrapped("  ", caution.avoidance());
+        wrapped("  ", caution.hazard(words));
+        wrapped("  ", caution.consequence(words));
+        wrapped("  ", caution.avoidance(words));
         say("command.text.acknowledge", word);
     }
 

@@ -12,8 +12,7 @@ import java.util.Set;
 import railtrim.quantity.BadInput;
 
 /**
- * Reads the list of cautions. Each has a hazard, what it leads to and how to avoid it (the fields of a hazard statement in OASIS DITA 1.3);
- * an incomplete one is refused, so that it never reaches a person.
+ * Reads the list of cautions with their signal words and signs; an incomplete one is refused, so that it never reaches a person.
  */
 public final class Cautions {
     /** The pictures a caution may carry, drawn by the window. */
@@ -29,7 +28,7 @@ public final class Cautions {
     private Cautions() {}
 
     /**
-     * @param json a JSON list of objects with id, level, symbol, hazard, consequence and avoidance
+     * @param json a JSON list of objects with id, level and symbol
      * @throws BadInput naming the caution and the field that is missing, empty, unknown or there twice
      */
     public static List<Caution> of(String json) {
@@ -69,12 +68,7 @@ public final class Cautions {
     private static Caution complete(Written written, int number) {
         String id = present(written.id, "id", "number " + number);
         return new Caution(
-                id,
-                level(present(written.level, "level", id), id),
-                symbol(present(written.symbol, "symbol", id), id),
-                present(written.hazard, "hazard", id),
-                present(written.consequence, "consequence", id),
-                present(written.avoidance, "avoidance", id));
+                id, level(present(written.level, "level", id), id), symbol(present(written.symbol, "symbol", id), id));
     }
 
     private static String present(String text, String field, String id) {
@@ -101,8 +95,7 @@ public final class Cautions {
     }
 
     /** A caution as it stands in the file, anything may be missing. */
-    private record Written(
-            String id, String level, String symbol, String hazard, String consequence, String avoidance) {
-        static final Written EMPTY = new Written(null, null, null, null, null, null);
+    private record Written(String id, String level, String symbol) {
+        static final Written EMPTY = new Written(null, null, null);
     }
 }

@@ -241,9 +241,9 @@ record Source(State state, Procedure procedure, Words words, Replay replay) {
             return say(
                     "report.caution",
                     say("report.signal." + caution.level().name().toLowerCase(Locale.ROOT)),
-                    caution.hazard(),
-                    caution.consequence(),
-                    caution.avoidance());
+                    caution.hazard(words),
+                    caution.consequence(words),
+                    caution.avoidance(words));
         } catch (BadInput unknown) {
             return PlainText.of(id);
         }

@@ -104,7 +104,7 @@ final class Cautions {
             Button button = Build.dress(
                     new Button(words.of("window." + level(caution))),
                     "caution-" + id,
-                    words.of("window." + level(caution)) + " " + caution.hazard(),
+                    words.of("window." + level(caution)) + " " + caution.hazard(words),
                     () -> toggle(id, step, working),
                     "signal-button",
                     level(caution));
@@ -126,8 +126,8 @@ final class Cautions {
         // In a narrow window there is room for the words of one only; pressing another shows those of that one.
         boolean kept = narrow && !its && !again;
         Button line = Build.dress(
-                new Button(kept ? "" : caution.hazard()), "caution-" + caution.id(), "", open, "caution-line");
-        line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(), state));
+                new Button(kept ? "" : caution.hazard(words)), "caution-" + caution.id(), "", open, "caution-line");
+        line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(words), state));
         line.setMaxWidth(Double.MAX_VALUE);
         line.setWrapText(true);
         line.setMinHeight(Region.USE_PREF_SIZE);
@@ -162,8 +162,8 @@ final class Cautions {
     private Node full(Caution caution, boolean waits) {
         VBox body = Build.column(
                 "caution-body",
-                Build.prose(caution.consequence(), "caution-consequence"),
-                Build.prose(caution.avoidance(), "caution-avoidance"));
+                Build.prose(caution.consequence(words), "caution-consequence"),
+                Build.prose(caution.avoidance(words), "caution-avoidance"));
         body.getStyleClass().add(level(caution) + "-edge");
         if (waits) {
             Button acknowledge = acknowledge(caution);
@@ -187,9 +187,9 @@ final class Cautions {
         button.setAccessibleText(String.join(
                 " ",
                 words.of("window." + level(caution)),
-                caution.hazard(),
-                caution.consequence(),
-                caution.avoidance(),
+                caution.hazard(words),
+                caution.consequence(words),
+                caution.avoidance(words),
                 text));
         return button;
     }

@@ -80,7 +80,7 @@ final class TakeBack {
             return answer(note.field(), note.text());
         } else if (fact instanceof Fact.Acknowledged acknowledged) {
             String hazard =
-                    desk.course().procedure().caution(acknowledged.caution()).hazard();
+                    desk.course().procedure().caution(acknowledged.caution()).hazard(words);
             return words.of("window.take-back.caution", hazard);
         } else if (fact instanceof Fact.Skipped skipped) {
             return words.of("window.take-back.skipped", words.of("step." + skipped.step() + ".title"));

@@ -202,7 +202,7 @@ final class CoreNumbers {
             }
             for (String caution : step.step().cautions()) {
                 var told = procedure.caution(caution);
-                say(told.hazard() + " " + told.consequence() + " " + told.avoidance());
+                say(told.hazard(words) + " " + told.consequence(words) + " " + told.avoidance(words));
             }
         }
         for (String fixed : List.of(

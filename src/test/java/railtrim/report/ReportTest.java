@@ -110,7 +110,8 @@ class ReportTest {
                 assertTrue(text.contains(note.text()), entry.toString());
             } else if (fact instanceof Fact.Acknowledged acknowledged) {
                 assertTrue(
-                        text.contains(PROCEDURE.caution(acknowledged.caution()).hazard()), entry.toString());
+                        text.contains(PROCEDURE.caution(acknowledged.caution()).hazard(Words.english())),
+                        entry.toString());
             }
         }
         long told = finished.job().entries().stream()

@@ -47,7 +47,7 @@ class WorksheetTest {
                         .filter(Block.Form.class::isInstance)
                         .findFirst()
                         .orElseThrow();
-                String hazard = PROCEDURE.caution(step.cautions().get(0)).hazard();
+                String hazard = PROCEDURE.caution(step.cautions().get(0)).hazard(Words.english());
                 assertTrue(first.entries().get(0).asked().contains(hazard), step.id());
             }
         }
