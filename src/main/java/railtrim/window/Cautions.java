@@ -20,6 +20,7 @@ import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
 import railtrim.window.kit.Icon;
 import railtrim.window.kit.Keys;
+import railtrim.window.kit.Together;
 
 /**
  * The cautions of a step, above what they guard. The first one not yet acknowledged is open in full with its own control; the others
@@ -126,7 +127,11 @@ final class Cautions {
         // In a narrow window there is room for the words of one only; pressing another shows those of that one.
         boolean kept = narrow && !its && !again;
         Button line = Build.dress(
-                new Button(kept ? "" : caution.hazard(words)), "caution-" + caution.id(), "", open, "caution-line");
+                new Button(kept ? "" : Together.of(caution.hazard(words))),
+                "caution-" + caution.id(),
+                "",
+                open,
+                "caution-line");
         line.setAccessibleText(String.join(" ", words.of("window." + level(caution)), caution.hazard(words), state));
         line.setMaxWidth(Double.MAX_VALUE);
         line.setWrapText(true);

@@ -17,6 +17,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.Unit;
 import railtrim.window.kit.Build;
 import railtrim.window.kit.Handle;
+import railtrim.window.kit.Together;
 
 /**
  * One of several answers. Few are buttons below each other, each saying what it means; many are a list that drops down. Moving
@@ -90,7 +91,7 @@ final class ChoiceView implements FieldView {
 
     private ToggleButton toggle(Field.Option option) {
         String text = words.of(option.label());
-        ToggleButton toggle = new ToggleButton(text);
+        ToggleButton toggle = new ToggleButton(Together.of(text));
         toggle.setUserData(option.id());
         toggle.setGraphic(dot());
         toggle.setWrapText(true);
