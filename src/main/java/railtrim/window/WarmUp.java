@@ -1,5 +1,6 @@
 package railtrim.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
@@ -107,16 +108,22 @@ final class WarmUp {
                 if (late) {
                     return;
                 }
-                page.only(part);
                 makeReady(page, part, sheets);
             }
         }
     }
 
-    /** Piece by piece, so that the window answers in between; and painted once, which brings in what paints. */
+    /**
+     * Piece by piece, so that the window answers in between; and painted once, which brings in what paints. From the second part on the page is in a scene,
+     * which the toolkit goes through when the theme changes, so only the window's thread may take it apart.
+     */
     private void makeReady(JobPage page, Parent part, List<String> sheets) throws InterruptedException {
-        List<Runnable> pieces = Pieces.of(part);
-        unlessLate(() -> style((Parent) page.node(), sheets));
+        List<Runnable> pieces = new ArrayList<>();
+        unlessLate(() -> {
+            page.only(part);
+            pieces.addAll(Pieces.of(part));
+            style((Parent) page.node(), sheets);
+        });
         for (Runnable piece : pieces) {
             if (late) {
                 return;

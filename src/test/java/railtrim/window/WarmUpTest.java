@@ -27,7 +27,7 @@ class WarmUpTest {
     @Test
     void theStartPageIsAsItWas() throws Exception {
         try (Opened window = Opened.in(folder)) {
-            window.layOut();
+            window.until("the focus", () -> !window.focused().isEmpty());
             List<Node> before = window.fx(() -> all(window.shell.scene().getRoot()));
             Node focused = window.fx(() -> window.shell.scene().getFocusOwner());
             List<Throwable> troubles = new ArrayList<>();
@@ -39,6 +39,24 @@ class WarmUpTest {
             assertEquals(List.of(), troubles);
             assertEquals(before, window.fx(() -> all(window.shell.scene().getRoot())));
             assertEquals(focused, window.fx(() -> window.shell.scene().getFocusOwner()));
+        }
+    }
+
+    /** A change of theme goes through every scene there is, those of the warm-up as well. */
+    @Test
+    void theColoursMayChangeMeanwhile() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            window.layOut();
+            List<Throwable> troubles = new ArrayList<>();
+            Thread thread = begun(window);
+            thread.setUncaughtExceptionHandler((of, trouble) -> troubles.add(trouble));
+            while (thread.isAlive()) {
+                window.fx(() -> {
+                    window.shell.theme().dark(!window.shell.theme().dark());
+                    return null;
+                });
+            }
+            assertEquals(List.of(), troubles);
         }
     }
 
