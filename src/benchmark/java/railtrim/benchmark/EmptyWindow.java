@@ -3,10 +3,15 @@ package railtrim.benchmark;
 import atlantafx.base.theme.PrimerLight;
 import javafx.application.Application;
 import javafx.scene.Scene;
+import javafx.scene.layout.Background;
 import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 
-/** The least that can be shown: a window of the same toolkit, theme and size, with nothing in it. */
+/**
+ * The least that can be shown: a window of the same toolkit, theme and size, with nothing in it. Its paper has a colour of its own: the system puts
+ * up a white window before anything is painted, and white on white could not be told from it.
+ */
 public final class EmptyWindow {
     private EmptyWindow() {}
 
@@ -20,7 +25,9 @@ public final class EmptyWindow {
         @Override
         public void start(Stage stage) {
             Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-            stage.setScene(new Scene(new StackPane(), 1240, 820));
+            StackPane paper = new StackPane();
+            paper.setBackground(Background.fill(Color.LIGHTGRAY));
+            stage.setScene(new Scene(paper, 1240, 820));
             stage.setTitle("empty");
             stage.show();
         }

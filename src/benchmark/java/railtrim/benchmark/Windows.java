@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** From the start of the process to the finished first picture, memory and idling, each against an empty window in turn. */
 final class Windows {
@@ -96,7 +98,7 @@ final class Windows {
         Row.print("    resident memory", Row.median(memory), "MiB", against, Row.median(otherMemory), "1.3 at most");
     }
 
-    private List<String> empty(List<String> flags) {
+    private List<String> empty(List<String> flags) throws IOException {
         return with(
                 with(List.of(JAVA), flags),
                 List.of("-cp", libraries() + java.io.File.pathSeparator + own(), EmptyWindow.class.getName()));
@@ -111,9 +113,14 @@ final class Windows {
                         target.resolve("railtrim.jar").toString()));
     }
 
-    /** The same jar, whose manifest names the libraries. */
-    private String libraries() {
-        return target.resolve("railtrim.jar").toString();
+    /** Only what an empty window needs: the toolkit and the theme. */
+    private String libraries() throws IOException {
+        try (Stream<Path> jars = Files.list(target.resolve("lib"))) {
+            return jars.map(Path::toString)
+                    .filter(jar -> jar.matches(".*/(javafx-(base|graphics|controls)|atlantafx).*"))
+                    .sorted()
+                    .collect(Collectors.joining(java.io.File.pathSeparator));
+        }
     }
 
     /** A jar, because classes in a folder go into no archive. */
