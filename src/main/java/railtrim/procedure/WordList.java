@@ -27,8 +27,9 @@ final class WordList extends ResourceBundle {
         note();
     }
 
+    /** The list that travels with the program; gone through once, whoever asks first. */
     static WordList builtIn() {
-        return new WordList(BuiltIn.bytes("words.properties"));
+        return Held.BUILT_IN;
     }
 
     /** The hash of a key is that of the string it would be, for keys are plain ASCII. */
@@ -114,5 +115,10 @@ final class WordList extends ResourceBundle {
     @Override
     public Enumeration<String> getKeys() {
         return Collections.enumeration(handleKeySet());
+    }
+
+    /** Made ready when it is first asked for. */
+    private static final class Held {
+        static final WordList BUILT_IN = new WordList(BuiltIn.bytes("words.properties"));
     }
 }

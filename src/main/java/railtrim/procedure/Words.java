@@ -4,6 +4,7 @@ import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
 import railtrim.quantity.Message;
@@ -11,15 +12,18 @@ import railtrim.quantity.Message;
 /** All words of the program, from one bundle ({@code resources/words.properties}), and how numbers are written among them. */
 public final class Words {
     private final ResourceBundle bundle;
-    private final char point;
+    /** The root writes a decimal point. */
+    private final Locale country;
+    /** Whether it writes a decimal comma; looked up when the first number is written, for the start page has none and Java reads long about a country. */
+    private volatile Optional<Boolean> comma = Optional.empty();
 
     public Words(ResourceBundle bundle) {
-        this(bundle, '.');
+        this(bundle, Locale.ROOT);
     }
 
-    private Words(ResourceBundle bundle, char point) {
+    private Words(ResourceBundle bundle, Locale country) {
         this.bundle = bundle;
-        this.point = point;
+        this.country = country;
     }
 
     /** The bundle that travels with the program, in English; numbers with a decimal point. */
@@ -32,13 +36,12 @@ public final class Words {
      * between thousands are left alone, so that every number shown can be typed as it stands.
      */
     public Words numbersOf(Locale country) {
-        boolean comma = DecimalFormatSymbols.getInstance(country).getDecimalSeparator() == ',';
-        return new Words(bundle, comma ? ',' : '.');
+        return new Words(bundle, country);
     }
 
     /** The same words with a decimal point, for what is read in other countries too. */
     public Words withPoint() {
-        return new Words(bundle, '.');
+        return new Words(bundle);
     }
 
     public String of(String key, Object... values) {
@@ -55,7 +58,18 @@ public final class Words {
 
     /** A number that was written with a decimal point, as these words write numbers; any other text as it is. */
     public String number(String written) {
-        return point != '.' && Value.NUMBER.matcher(written).matches() ? written.replace('.', point) : written;
+        return !country.equals(Locale.ROOT)
+                        && comma()
+                        && Value.NUMBER.matcher(written).matches()
+                ? written.replace('.', ',')
+                : written;
+    }
+
+    private boolean comma() {
+        if (comma.isEmpty()) {
+            comma = Optional.of(DecimalFormatSymbols.getInstance(country).getDecimalSeparator() == ',');
+        }
+        return comma.get();
     }
 
     public String of(Message message) {
