@@ -28,6 +28,7 @@ import railtrim.procedure.Words;
 import railtrim.quantity.BadInput;
 import railtrim.window.kit.Aside;
 import railtrim.window.kit.Build;
+import railtrim.window.kit.Frames;
 import railtrim.window.kit.Keys;
 import railtrim.window.shelf.ShelfPage;
 
@@ -61,15 +62,6 @@ final class Shell {
         this.theme = new Theme(scene, before, this::lookChanged);
         this.place = new WindowPlace(stage, before);
         root.getStyleClass().add("shell");
-        Keys.install(scene, this::enter, this::escape);
-        shortcut("F1", this::help);
-        Keys.undo(scene, this::takeBack);
-        new CopyNumber(scene, words).watch();
-        shortcut("Shortcut+PLUS", theme::bigger);
-        shortcut("Shortcut+EQUALS", theme::bigger);
-        shortcut("Shortcut+MINUS", theme::smaller);
-        shortcut("Shortcut+DIGIT0", theme::usual);
-        new DroppedJob(this).watch(scene);
         stage.setOnCloseRequest(this::closing);
         stage.setOnHidden(event -> hidden());
         sheet.onClosed(this::openWaiting);
@@ -83,7 +75,21 @@ final class Shell {
         stage.setScene(scene);
         toStart();
         place.settle(WIDTH, HEIGHT);
+        Frames.whenLaidOut(scene, () -> Platform.runLater(this::listen));
         stage.show();
+    }
+
+    /** While the first picture is being painted, which all this would hold up; before there is one, nobody presses a key. */
+    private void listen() {
+        Keys.install(scene, this::enter, this::escape);
+        shortcut("F1", this::help);
+        Keys.undo(scene, this::takeBack);
+        new CopyNumber(scene, words).watch();
+        shortcut("Shortcut+PLUS", theme::bigger);
+        shortcut("Shortcut+EQUALS", theme::bigger);
+        shortcut("Shortcut+MINUS", theme::smaller);
+        shortcut("Shortcut+DIGIT0", theme::usual);
+        new DroppedJob(this).watch(scene);
         WarmUp.wait(this);
     }
 
