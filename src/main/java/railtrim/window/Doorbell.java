@@ -90,7 +90,7 @@ final class Doorbell {
      * @param rung called with the job, or with none; says whether the window took it
      * @return empty where somebody else answers already, or nobody can
      */
-    Optional<AutoCloseable> answer(Predicate<Optional<Path>> rung) {
+    Optional<Door> answer(Predicate<Optional<Path>> rung) {
         try {
             make();
             FileChannel held = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -103,13 +103,31 @@ final class Doorbell {
             ServerSocketChannel door = ServerSocketChannel.open(StandardProtocolFamily.UNIX);
             door.bind(UnixDomainSocketAddress.of(socket));
             daemon(() -> listen(door, rung), "doorbell");
-            return Optional.of(() -> {
+            // When the person logs out, the window is not closed; the door must not stay behind for the next start to
+            // ring at.
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> shut(door, held), "door"));
+            return Optional.of(() -> shut(door, held));
+        } catch (IOException | UnsupportedOperationException | java.nio.channels.OverlappingFileLockException cannot) {
+            return Optional.empty();
+        }
+    }
+
+    /** Until it is closed, another start comes here. */
+    interface Door extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    private void shut(ServerSocketChannel door, FileChannel held) {
+        if (door.isOpen()) {
+            try {
                 door.close();
                 Files.deleteIfExists(socket);
                 held.close();
-            });
-        } catch (IOException | UnsupportedOperationException | java.nio.channels.OverlappingFileLockException cannot) {
-            return Optional.empty();
+            } catch (IOException leftBehind) {
+                // The next window sweeps it.
+                System.getLogger("railtrim").log(System.Logger.Level.DEBUG, "door", leftBehind);
+            }
         }
     }
 

@@ -50,7 +50,7 @@ final class Shell {
     private Optional<JobPage> job = Optional.empty();
     private Optional<ShelfPage> shelf = Optional.empty();
     private Optional<Path> waiting = Optional.empty();
-    private Optional<AutoCloseable> door = Optional.empty();
+    private Optional<Doorbell.Door> door = Optional.empty();
     private boolean askedForDark;
 
     Shell(Stage stage, Surroundings surroundings, Words words) {
@@ -103,18 +103,11 @@ final class Shell {
 
     private void hidden() {
         remember();
-        try {
-            if (door.isPresent()) {
-                door.get().close();
-            }
-        } catch (Exception leftBehind) {
-            // The next window sweeps it.
-            System.getLogger("railtrim").log(System.Logger.Level.DEBUG, "door", leftBehind);
-        }
+        door.ifPresent(Doorbell.Door::close);
     }
 
     /** Closed together with the window. */
-    void closeWithIt(AutoCloseable opened) {
+    void closeWithIt(Doorbell.Door opened) {
         door = Optional.of(opened);
     }
 
