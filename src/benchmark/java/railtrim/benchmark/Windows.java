@@ -19,6 +19,7 @@ final class Windows {
             "-Dprism.order=sw",
             "-XX:+UseSerialGC",
             "-XX:TieredStopAtLevel=1",
+            "-XX:CompileThresholdScaling=3",
             "-XX:-UsePerfData",
             "-Xmx1g",
             "-Xmn32m",
