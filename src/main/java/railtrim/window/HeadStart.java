@@ -1,32 +1,34 @@
 package railtrim.window;
 
-import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import javafx.application.Application;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.skin.ButtonSkin;
-import javafx.scene.control.skin.LabelSkin;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import railtrim.job.OwnFolder;
+import railtrim.job.RecentJobs;
 import railtrim.procedure.Words;
-import railtrim.window.kit.Build;
-import railtrim.window.kit.Icon;
-import railtrim.window.kit.SparingScroll;
-import railtrim.window.kit.Tile;
 
 /**
- * While the toolkit comes up on one processor, another one goes through what the first page needs and is not bound to the window’s thread: words,
- * fonts, and a control of each kind, made, measured and thrown away. What stays are classes that are loaded and ready. Reading the style sheets here
- * as well was tried: the toolkit reads them once more, and nothing was gained.
+ * While the toolkit comes up on one processor, another one makes the start page, with all that it needs and that is not bound to the window’s thread:
+ * words, fonts, controls. Reading the style sheets here as well was tried: the toolkit reads them once more, and nothing was gained.
  */
 final class HeadStart {
+    /** Whether the theme has a name, so that controls can be made. */
+    private static final CompletableFuture<Boolean> NAMED = new CompletableFuture<>();
+
+    private static final CompletableFuture<Optional<StartPage>> PAGE = new CompletableFuture<>();
+
     private HeadStart() {}
 
     static void begin() {
@@ -35,30 +37,46 @@ final class HeadStart {
         thread.start();
     }
 
-    /** Nodes that are in no window may be made on any thread. */
-    static void run() {
-        Words words = Words.english().numbersOf(Locale.getDefault(Locale.Category.FORMAT));
-        if (controlsCanBeMade()) {
-            text(words.of("window.start.promise"));
-            controls(words);
-            styles();
-        }
-    }
-
     /**
      * The first control that is made asks for the name of the theme, and would have the toolkit read another one if there were none. As long as the
-     * toolkit is not running only the name is kept; {@link Theme} has it read.
+     * toolkit is not running only the name is kept; {@link Theme} has it read. While the toolkit comes up naming would wait for it, so it is done
+     * on the thread that starts it, right before.
      */
-    private static boolean controlsCanBeMade() {
+    static void nameTheme() {
         try {
             Application.setUserAgentStylesheet(Theme.sheet("theme-light"));
         } catch (IllegalStateException notYetRunning) {
-            return Application.getUserAgentStylesheet() != null;
+            // As meant.
+        } finally {
+            NAMED.complete(Application.getUserAgentStylesheet() != null);
         }
-        return true;
     }
 
-    private static void text(String sentence) {
+    /** The page, once it is made; empty where that could not be, and then it has to be made anew. */
+    static Optional<StartPage> page() {
+        return PAGE.join();
+    }
+
+    /** Nodes that are in no window may be made on any thread. */
+    static void run() {
+        try {
+            Words words = words();
+            if (NAMED.join()) {
+                measure(words.of("window.start.promise"));
+                PAGE.complete(Optional.of(page(words)));
+                styles();
+            }
+        } finally {
+            PAGE.complete(Optional.empty());
+        }
+    }
+
+    /** With numbers as they are written where the person is. */
+    static Words words() {
+        return Words.english().numbersOf(Locale.getDefault(Locale.Category.FORMAT));
+    }
+
+    private static void measure(String sentence) {
         Text text = new Text(sentence);
         text.getLayoutBounds();
         text.setFont(Font.font(
@@ -66,27 +84,30 @@ final class HeadStart {
         text.getLayoutBounds();
     }
 
-    private static void controls(Words words) {
-        Label label = Build.label(words.of("window.title"), "start-name");
-        label.setSkin(new LabelSkin(label));
-        Tile tile = new Tile("", words.of("window.new"), words.of("window.new.about"), () -> {}, Icon.MARK.draw(28));
-        Button link = Build.button("", words.of("window.glossary"), () -> {}, "link");
-        for (Button button : List.of(tile.first().button(), link)) {
-            button.setSkin(new ButtonSkin(button));
-        }
-        VBox column = Build.column("start-begin", label, tile.node(), Build.prose(""), new FlowPane(link));
-        Region page = new SparingScroll(Build.row("start", column), "start-scroll");
-        page.resize(Shell.WIDTH, Shell.HEIGHT);
-        page.layout();
+    private static StartPage page(Words words) {
+        StartPage page = new StartPage(words, new RecentJobs(OwnFolder.path()).files());
+        dress(page.node());
+        return page;
+    }
+
+    /** What the toolkit would give each button when it is styled first. */
+    private static void dress(Parent parent) {
+        parent.getChildrenUnmodifiable().forEach(child -> {
+            if (child instanceof Button button) {
+                button.setSkin(new ButtonSkin(button));
+            } else if (child instanceof Parent more) {
+                dress(more);
+            }
+        });
     }
 
     private static void styles() {
-        Label.getClassCssMetaData();
         Button.getClassCssMetaData();
         VBox.getClassCssMetaData();
         HBox.getClassCssMetaData();
         FlowPane.getClassCssMetaData();
         SVGPath.getClassCssMetaData();
         Text.getClassCssMetaData();
+        TextFlow.getClassCssMetaData();
     }
 }

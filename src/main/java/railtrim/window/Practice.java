@@ -38,7 +38,7 @@ final class Practice {
         for (String id : BOARDS) {
             Tile tile = tile(id, board(id));
             tile.button().getStyleClass().add("first-focus");
-            body.getChildren().add(tile.node());
+            body.getChildren().add(tile);
         }
         Button cancel = Build.button("practice-cancel", words.of("window.cancel"), shell.sheet()::close, "plain");
         shell.sheet().ask(words.of("window.practice.title"), body, cancel);

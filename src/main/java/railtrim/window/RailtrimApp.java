@@ -1,12 +1,10 @@
 package railtrim.window;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import railtrim.job.OwnFolder;
-import railtrim.procedure.Words;
 import railtrim.window.kit.Aside;
 
 /** The JavaFX application; started by {@link WindowStart}. */
@@ -17,15 +15,14 @@ public final class RailtrimApp extends Application {
             Platform.exit();
             return;
         }
-        Shell shell = new Shell(
-                stage, Surroundings.system(), Words.english().numbersOf(Locale.getDefault(Locale.Category.FORMAT)));
-        shell.show();
+        Shell shell = new Shell(stage, Surroundings.system(), HeadStart.words());
+        shell.show(HeadStart.page());
         getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(shell::open);
         Aside.afterTheFirstPicture(() -> settle(shell));
     }
 
     private static void settle(Shell shell) {
-        shell.askForDark();
+        shell.complete();
         Aside.run(
                 "door",
                 () -> new Doorbell(OwnFolder.path(), System.getenv()).answer(new Summons(shell)),

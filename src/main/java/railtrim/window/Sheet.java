@@ -26,6 +26,7 @@ final class Sheet {
     private final ChangeListener<Number> footChanged = (of, was, is) -> leaveFree(is.doubleValue());
     private Optional<JobPage> job = Optional.empty();
     private Runnable leave = () -> {};
+    private Runnable opening = () -> {};
     private Runnable closed = () -> {};
 
     Sheet(StackPane root, Node page) {
@@ -99,6 +100,7 @@ final class Sheet {
     }
 
     private void open(VBox box, Node body, Button safe) {
+        opening.run();
         leave = safe::fire;
         veil.getChildren().setAll(box);
         if (!open()) {
@@ -124,6 +126,11 @@ final class Sheet {
             leave();
             close();
         }
+    }
+
+    /** Called before a sheet is shown. */
+    void onOpen(Runnable first) {
+        opening = first;
     }
 
     /** Called some time after a sheet was closed; another may have been opened since. */

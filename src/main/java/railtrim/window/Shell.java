@@ -64,16 +64,22 @@ final class Shell {
         root.getStyleClass().add("shell");
         stage.setOnCloseRequest(this::closing);
         stage.setOnHidden(event -> hidden());
+        sheet.onOpen(theme::whole);
         sheet.onClosed(this::openWaiting);
         stage.setMinWidth(720);
         stage.setMinHeight(560);
     }
 
     void show() {
+        show(Optional.empty());
+    }
+
+    /** @param made the start page, where it is made already */
+    void show(Optional<StartPage> made) {
         Trouble.catchAll(words, sheet);
         stage.setTitle(words.of("window.title"));
         stage.setScene(scene);
-        toStart();
+        put(made.orElseGet(this::startPage).in(this).node());
         place.settle(WIDTH, HEIGHT);
         Frames.whenLaidOut(scene, () -> Platform.runLater(this::listen));
         stage.show();
@@ -93,8 +99,14 @@ final class Shell {
         WarmUp.wait(this);
     }
 
+    /** Behind the first picture: what it did not need. */
+    void complete() {
+        theme.whole();
+        askForDark();
+    }
+
     /** Once, and only where it matters: it takes a program of the system. */
-    void askForDark() {
+    private void askForDark() {
         if (!askedForDark && theme.look() == Look.SYSTEM) {
             askedForDark = true;
             surroundings.askForDark(dark -> Platform.runLater(() -> theme.systemIs(dark)));
@@ -159,7 +171,11 @@ final class Shell {
         job.ifPresent(JobPage::close);
         job = Optional.empty();
         stage.setTitle(words.of("window.title"));
-        put(new StartPage(this).node());
+        put(startPage().in(this).node());
+    }
+
+    private StartPage startPage() {
+        return new StartPage(words, recent.files());
     }
 
     /** All jobs of a folder; reached where no job is open. */
@@ -167,6 +183,7 @@ final class Shell {
         stage.setTitle(words.of("window.title"));
         ShelfPage opened = new ShelfPage(words, new Shelving(this), surroundings.jobFolder());
         shelf = Optional.of(opened);
+        theme.whole();
         put(opened.node());
     }
 
@@ -233,6 +250,7 @@ final class Shell {
         job.ifPresent(JobPage::close);
         job = Optional.of(opened);
         stage.setTitle(words.of("window.title.job", opened.name()));
+        theme.whole();
         put(opened.node());
         opened.enter();
     }

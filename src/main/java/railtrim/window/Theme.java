@@ -1,5 +1,6 @@
 package railtrim.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Application;
 import javafx.scene.Scene;
@@ -22,6 +23,7 @@ final class Theme {
     private boolean systemDark;
     private int size;
     private String applied = "";
+    private boolean whole;
 
     /** @param changed called after the person chose something else */
     Theme(Scene scene, Remembered before, Runnable changed) {
@@ -90,10 +92,24 @@ final class Theme {
         return SIZES.get(size);
     }
 
+    /** From now on with the rules for all pages. The start page does without: each rule is tried on each kind of node, and the first picture waits for it. */
+    void whole() {
+        if (!whole) {
+            whole = true;
+            apply();
+        }
+    }
+
     /** Colours are laid anew only where they change: it styles every node of the program again. */
     private void apply() {
         String colours = sheet(dark() ? "theme-dark" : "theme-light");
-        List<String> sheets = dark() ? List.of(sheet("railtrim"), sheet("dark")) : List.of(sheet("railtrim"));
+        List<String> sheets = new ArrayList<>(List.of(sheet("railtrim")));
+        if (whole) {
+            sheets.add(sheet("pages"));
+        }
+        if (dark()) {
+            sheets.add(sheet("dark"));
+        }
         if (!colours.equals(applied)) {
             closePopups();
             applied = colours;

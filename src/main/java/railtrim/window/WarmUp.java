@@ -70,6 +70,7 @@ final class WarmUp {
         if (shell.desk().isPresent()) {
             return;
         }
+        shell.theme().whole();
         List<String> sheets = List.copyOf(shell.scene().getStylesheets());
         Thread thread = new Thread(() -> warm(sheets), "warm-up");
         thread.setDaemon(true);

@@ -24,6 +24,7 @@ public final class WindowStart {
         thread.start();
         // The toolkit remarks on being started from the class path; that is meant, and nothing the person can act on.
         Quiet.TOOLKIT.setLevel(Level.SEVERE);
+        HeadStart.nameTheme();
         Application.launch(RailtrimApp.class, arguments);
     }
 

@@ -11,12 +11,11 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is gone through beside the toolkit is what the first page needs, and needs no window. */
+/** The start page is made beside the toolkit, with all that it needs, and needs no window. */
 class HeadStartTest {
     /** Ready in a Java of its own, where no toolkit runs, as at a real start. */
     private static final List<String> NEEDED = List.of(
             "javafx.scene.control.skin.ButtonSkin",
-            "javafx.scene.control.skin.LabelSkin",
             "javafx.scene.layout.FlowPane",
             "javafx.scene.control.Labeled$StyleableProperties",
             "com.sun.javafx.text.PrismTextLayout",
@@ -67,8 +66,9 @@ class HeadStartTest {
         private Alone() {}
 
         public static void main(String[] arguments) {
+            HeadStart.nameTheme();
             HeadStart.run();
-            System.out.println("done");
+            System.out.println(HeadStart.page().isPresent() ? "done" : "no page");
             System.exit(0);
         }
     }

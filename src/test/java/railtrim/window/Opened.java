@@ -49,6 +49,9 @@ final class Opened implements AutoCloseable {
             return opened;
         });
         settle();
+        until(
+                "the first picture, behind which keys are answered",
+                () -> !shell.scene().getAccelerators().isEmpty());
     }
 
     static Opened in(Path folder) throws TimeoutException {
