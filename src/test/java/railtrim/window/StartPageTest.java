@@ -6,8 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +62,46 @@ class StartPageTest {
             window.size(1240, 800, 14);
             window.until("all fits again", () -> scrollPanes(window) == 0);
             assertEquals("glossary", window.focused());
+        }
+    }
+
+    /** The rules for later pages come in behind the first picture, which is to stay as it is. */
+    @Test
+    void theRulesForLaterPagesChangeNothingOnIt() throws Exception {
+        try (Opened window = Opened.in(folder)) {
+            for (int text : List.of(14, 28)) {
+                window.size(1024, 700, text);
+                window.tabTo("look");
+                window.frames();
+                List<String> before =
+                        window.fx(() -> List.copyOf(window.shell.scene().getStylesheets()));
+                PixelsOf first = PixelsOf.page(window);
+                window.fx(() -> {
+                    window.shell.scene().getStylesheets().add(1, Theme.sheet("pages"));
+                    return null;
+                });
+                window.frames();
+                assertTrue(first.like(PixelsOf.page(window)), "with letters of " + text);
+                window.fx(() -> window.shell.scene().getStylesheets().setAll(before));
+            }
+        }
+    }
+
+    private record PixelsOf(int width, int height, int[] colours) {
+        static PixelsOf page(Opened window) throws Exception {
+            return window.fx(() -> {
+                WritableImage image = window.shell.scene().snapshot(null);
+                int width = (int) image.getWidth();
+                int height = (int) image.getHeight();
+                int[] colours = new int[width * height];
+                image.getPixelReader()
+                        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), colours, 0, width);
+                return new PixelsOf(width, height, colours);
+            });
+        }
+
+        boolean like(PixelsOf other) {
+            return Arrays.equals(colours, other.colours);
         }
     }
 
