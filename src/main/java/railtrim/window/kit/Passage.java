@@ -3,7 +3,7 @@ package railtrim.window.kit;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
-/** Words that only stand there and break where they must, without the machinery of a label, which costs the first page a sixth of its styling. */
+/** Words that only stand there and break where they must, without the machinery of a label. */
 public final class Passage extends TextFlow {
     /** @param classes of the passage; the colour is that of its text, of class {@code passage} */
     public Passage(String words, String... classes) {

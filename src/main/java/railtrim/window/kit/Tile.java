@@ -11,7 +11,7 @@ import javafx.scene.layout.Region;
 
 /**
  * A large button with a title and a line that says what it does; the words lie over the button, so that they may wrap. It lays out its few parts
- * itself: boxes within boxes would be as much again to style before the first page is painted.
+ * itself: boxes within boxes are more to style before the first page is painted.
  */
 public final class Tile extends Region {
     /** Pixels at the usual text size. */
